@@ -1,0 +1,1 @@
+internal static class Program { private static int Main() { Console.WriteLine("screwsheet"); return 0; } }
