@@ -59,7 +59,7 @@ internal static class UnitGrammar
         int caret = piece.IndexOf('^', StringComparison.Ordinal);
         if (caret >= 0) return caret;
         int end = piece.Length;
-        while (end > 0 && (char.IsAsciiDigit(piece[end - 1]) || UnitExponent.IsSuperscript(piece[end - 1]))) end--;
+        while (end > 0 && (char.IsAsciiDigit(piece[end - 1]) || UnitExponent.IsSuperscript(piece[end - 1]) || piece[end - 1] == '⁻')) end--;
         return end;
     }
 

@@ -14,14 +14,12 @@ internal static class UnitScanner
     {
         int at = text.StartsWith("1/") && IsLetter(text, 2) ? 1 : Piece(text, 0);
         if (at == 0 || Words.Contains(LeadingWord(text))) return 0;
-        bool below = false;
         while (at < text.Length)
         {
             char c = text[at];
-            bool dot = c is '.' or '·' or '⋅' or '∙' or '•', stroke = c == '/' && !below;
+            bool dot = c is '.' or '·' or '⋅' or '∙' or '•', stroke = c == '/';
             if (stroke && Bracketed(text[(at + 1)..]) is > 0 and int inside) return at + 1 + inside;
-            if ((!dot && c != '/') || !IsLetter(text, at + 1)) break;
-            below |= c == '/';
+            if ((!dot && !stroke) || !IsLetter(text, at + 1)) break;
             at = Piece(text, at + 1);
         }
         return at;

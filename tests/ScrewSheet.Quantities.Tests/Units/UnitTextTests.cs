@@ -140,7 +140,7 @@ public sealed class UnitTextTests
     [InlineData("kg/(m·s) + 1", 8)]
     [InlineData("N/(a + b)", 1)]
     [InlineData("N/(a.b)", 1)]
-    [InlineData("m/s/s", 3)]
+    [InlineData("m/s/s + 1", 5)]
     [InlineData("m/2", 1)]
     [InlineData("kN±0.5", 2)]
     [InlineData("in => 3", 2)]
@@ -154,9 +154,9 @@ public sealed class UnitTextTests
     public void Scan_FindsTheLongestPrefixThatCouldBeAUnit(string text, int length) => Assert.Equal(length, UnitText.Scan(text));
 
     private static readonly Gen<string> AnyUnit =
-        from above in Gen.OneOfConst([.. UnitTable.All.Select(unit => unit.Symbol).Where(symbol => !symbol.Contains('/') && symbol is not ("°C" or "%") && !symbol.Any(c => c is '^' or '²' or '³' or '⁴'))]).Array[1, 3]
-        from below in Gen.OneOfConst("mm", "s", "kg", "K", "in", "rad").Array[0, 2]
-        from exponents in Gen.OneOfConst("", "²", "3", "^4", "^0.5", "^1.5", "^0.3333").Array[5]
+        from above in Gen.OneOf<string>([.. UnitTable.All.Select(unit => unit.Symbol).Where(symbol => !symbol.Contains('/') && symbol is not ("°C" or "%") && !symbol.Any(c => c is '^' or '²' or '³' or '⁴'))]).Array[1, 3]
+        from below in Gen.OneOf("mm", "s", "kg", "K", "in", "rad").Array[0, 2]
+        from exponents in Gen.OneOf("", "²", "3", "^4", "^0.5", "^1.5", "^0.3333").Array[5]
         let top = string.Join('·', above.Select((symbol, i) => symbol + exponents[i]))
         let bottom = string.Join('.', below.Select((symbol, i) => symbol + exponents[3 + i]))
         select bottom.Length == 0 ? top : $"{top}/{bottom}";
@@ -172,7 +172,7 @@ public sealed class UnitTextTests
 
     [Fact]
     public void AnyTextEitherReadsOrHasASentence() =>
-        Gen.String[Gen.OneOfConst([.. "Nkmsinft./·²^(5)0 °%1_é\ud83d-"]), 0, 20].Sample(text =>
+        Gen.OneOf("Nkmsinft./·²^(5)0 °%1_é\ud83d-".ToCharArray()).Array[0, 20].Select(chars => new string(chars)).Sample(text =>
         {
             bool read = UnitText.TryParse(text, out Unit? unit, out string? problem);
             Assert.True(read ? problem is null && unit is not null : problem!.EndsWith('.') || problem.EndsWith('?'), $"{text}: {problem}");
