@@ -5,6 +5,9 @@ namespace ScrewSheet.Workbooks.Diagnostics;
 /// <summary>The wording of faults in the file's lines and in the text of a cell; codes 1xxx. Those in a given's value are in <see cref="GivenFaults"/>.</summary>
 internal static class FormatFaults
 {
+    /// <summary>The code of <see cref="HeadWord"/>, which refuses the file where other faults of the head do not.</summary>
+    public const int HeadWordCode = 1003;
+
     [FaultCode(1001, "The file is refused: its first line is not `screwsheet 1`.")]
     public static Fault FirstLine() =>
         Of(1001, new Place(1, 1), "The first line does not read screwsheet 1, so this is no workbook.", "Open another file, or put the line back.");
@@ -13,9 +16,9 @@ internal static class FormatFaults
     public static Fault LaterVersion(Place place, string version) =>
         Of(1002, place, $"The workbook is written in version {version} of the format, this program reads version 1.", "Open it with a newer program.");
 
-    [FaultCode(1003, "The file is refused: a line before the first sheet begins with an unknown word.")]
+    [FaultCode(HeadWordCode, "The file is refused: a line before the first sheet begins with an unknown word.")]
     public static Fault HeadWord(Place place, string word) =>
-        Of(1003, place, $"{word} is not known before the first sheet.", "Known are title, author, date, units, seed, results omitted, made with, correlate, reviewed, function and remarks; cells follow a sheet line.");
+        Of(HeadWordCode, place, $"{word} is not known before the first sheet.", "Known are title, author, date, units, seed, results omitted, made with, correlate, reviewed, function and remarks; cells follow a sheet line.");
 
     [FaultCode(1004, "The file is refused: it is not UTF-8 text.")]
     public static Fault NotUtf8(Place place) =>
@@ -60,6 +63,10 @@ internal static class FormatFaults
     [FaultCode(1017, "An indented line under `what-if` begins with neither `vary` nor `show`.")]
     public static Fault WhatIfInner(Place place) =>
         Of(1017, place, "Only vary and show lines stand under what-if.", "Begin it with vary or show, or take the blanks before it away.");
+
+    [FaultCode(1018, "A widths line stands after the first cell of its sheet.")]
+    public static Fault WidthsPlace(Place place) =>
+        Of(1018, place, "A widths line belongs before the first cell of its sheet.", "Move it up.");
 
     [FaultCode(1020, "A line after a sheet line begins with neither an address nor a known word.")]
     public static Fault NoAddress(Place place, string word) =>

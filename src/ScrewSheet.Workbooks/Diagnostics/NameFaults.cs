@@ -24,8 +24,8 @@ internal static class NameFaults
         Of(2005, place, $"{name} mixes Latin and Greek letters.", "Use letters of one alphabet in a name.");
 
     [FaultCode(2006, "A name holds letters composed of several characters; write the precomposed ones (Unicode form NFC).")]
-    public static Fault NotPrecomposed(Place place, string name, string instead) =>
-        Of(2006, place, $"{name} is written with composed characters.", $"Write {instead} with single characters (Unicode form NFC).");
+    public static Fault NotPrecomposed(Place place, string name) =>
+        Of(2006, place, $"{name} is written with composed characters.", "Write each letter and its accent as one character (Unicode form NFC).");
 
     [FaultCode(2007, "A name holds something other than Latin or Greek letters, digits and `_`, or does not begin with a letter.")]
     public static Fault BadCharacter(Place place, string name) =>

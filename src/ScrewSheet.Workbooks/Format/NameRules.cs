@@ -8,6 +8,9 @@ namespace ScrewSheet.Workbooks.Format;
 /// <summary>What may be a name: precomposed Latin or Greek letters of one script, digits and <c>_</c>.</summary>
 internal static class NameRules
 {
+    private const string Replaced =
+        "\u1F71\u1F73\u1F75\u1F77\u1F79\u1F7B\u1F7D\u1FBB\u1FBE\u1FC9\u1FCB\u1FD3\u1FDB\u1FE3\u1FEB\u1FF9\u1FFB\u2126\u212A\u212B";
+
     /// <summary>The fault of a cell's or parameter's name, or null: a small or Greek letter first, no word of the language, no shape of an address.</summary>
     public static Fault? Cell(LineText line, int start, int end)
     {
@@ -36,10 +39,13 @@ internal static class NameRules
         if (Ascii.IsValid(name)) return IsPlain(name) ? Word(place, name) : NameFaults.BadCharacter(place, Harmless(name));
         if (name.Contains('\u00B5')) return NameFaults.MicroSign(place, Harmless(name), Harmless(name.Replace('\u00B5', 'μ')));
         if (!IsWellFormed(name)) return NameFaults.BadCharacter(place, Harmless(name));
-        if (!name.IsNormalized(NormalizationForm.FormC)) return NameFaults.NotPrecomposed(place, Harmless(name), Harmless(name.Normalize(NormalizationForm.FormC)));
+        if (name.Any(IsComposed)) return NameFaults.NotPrecomposed(place, Harmless(name));
         if (!IsLetter(name[0]) || name.Any(c => !IsLetter(c) && c is not (>= '0' and <= '9' or '_'))) return NameFaults.BadCharacter(place, Harmless(name));
         return name.Any(IsGreek) && name.Any(c => IsLetter(c) && !IsGreek(c)) ? NameFaults.MixedScripts(place, name) : null;
     }
+
+    /// <summary>Combining marks, and the characters that form NFC replaces by another one. Told by hand, since the program runs without the tables of Unicode normalization.</summary>
+    private static bool IsComposed(char c) => char.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark || Replaced.Contains(c);
 
     private static bool IsPlain(string name)
     {
