@@ -3,32 +3,23 @@ namespace ScrewSheet.Workbooks.Diagnostics;
 /// <summary>The wording of faults in a given's value, tolerance, limits and source; codes 1100 to 1199.</summary>
 internal static class GivenFaults
 {
-    [FaultCode(1101, "A unit stands directly after a number; put a blank between.")]
-    public static Fault Glued(Place place, string instead) =>
-        Of(1101, FaultKind.Format, place, "A blank belongs between a number and its unit.", $"Write {instead}.");
+    [FaultCode(1101, "A number is not written as numbers are: a decimal comma, a leading zero, grouped digits, a unit directly behind it; or it is too large or too small to hold.")]
+    public static Fault Number(Place place, string problem) => new(1101, FaultKind.Format, problem, null, place);
 
-    [FaultCode(1102, "A number is written with a comma; the decimal sign is a point and thousands are not marked.")]
-    public static Fault Comma(Place place, string instead) =>
-        Of(1102, FaultKind.Format, place, "A number is written with a point and without commas.", $"Write {instead}.");
-
-    [FaultCode(1103, "A fraction stands before a unit; write it as a decimal number.")]
+    [FaultCode(1102, "A fraction stands before a unit; write it as a decimal number.")]
     public static Fault Fraction(Place place, string instead) =>
-        Of(1103, FaultKind.Format, place, "A fraction cannot stand before a unit.", $"Write {instead}.");
+        Of(1102, FaultKind.Format, place, "A fraction cannot stand before a unit.", $"Write {instead}.");
 
-    [FaultCode(1104, "A number begins with a zero too many, or lacks digits before or after its point.")]
-    public static Fault Numeral(Place place, string written, string instead) =>
-        Of(1104, FaultKind.Format, place, $"{written} is no number.", $"Write {instead}.");
-
-    [FaultCode(1105, "A number is too large for the program to hold.")]
+    [FaultCode(1103, "A value is too large for the program to hold in SI units.")]
     public static Fault TooLarge(Place place) =>
-        Of(1105, FaultKind.Value, place, "The number is too large.", "Write it in a larger unit.");
+        Of(1103, FaultKind.Value, place, "The number is too large.", "Write it in a larger unit.");
 
-    [FaultCode(1106, "What follows a number is no unit.")]
-    public static Fault Unit(Place place, string problem) => new(1106, FaultKind.Unit, problem, null, place);
+    [FaultCode(1104, "What follows a number is no unit.")]
+    public static Fault Unit(Place place, string problem) => new(1104, FaultKind.Unit, problem, null, place);
 
-    [FaultCode(1107, "An entry begins like a number and does not read as a given.")]
+    [FaultCode(1105, "An entry begins like a number and does not read as a given.")]
     public static Fault Entry(Place place) =>
-        Of(1107, FaultKind.Format, place, "This begins like a number and cannot be read as one.", "Write a value such as 8.5 kN, put = before a constant, => before an expression, or quotes round a text.");
+        Of(1105, FaultKind.Format, place, "This begins like a number and cannot be read as one.", "Write a value such as 8.5 kN, put = before a constant, => before an expression, or quotes round a text.");
 
     [FaultCode(1110, "What follows ± is no number with a unit.")]
     public static Fault Tolerance(Place place) =>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Model;
@@ -27,7 +26,7 @@ internal static class CellTextWriter
     /// <summary>A number and its unit.</summary>
     public static string Number(NumberLiteral number)
     {
-        string numeral = number.Value.ToString("R", CultureInfo.InvariantCulture);
+        string numeral = NumberText.Exact(number.Value);
         return number.Unit is null ? numeral : $"{numeral} {number.Unit.Symbol}";
     }
 

@@ -1,3 +1,4 @@
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
@@ -56,7 +57,7 @@ internal static class ToleranceReader
             {
                 at = line.SkipBlanks(wordEnd, end);
                 wordEnd = line.WordEnd(at, end);
-                if (Freedom(line.Span(at, wordEnd)) is { } freedom) tolerance = tolerance with { DegreesOfFreedom = freedom };
+                if (Freedom(line.Piece(at, wordEnd)) is { } freedom) tolerance = tolerance with { DegreesOfFreedom = freedom };
                 else fault = GivenFaults.Freedom(line.At(at, wordEnd));
             }
             else fault = GivenFaults.ToleranceWord(line.At(at, wordEnd), NameRules.Harmless(word));
@@ -74,12 +75,7 @@ internal static class ToleranceReader
         _ => null,
     };
 
-    private static double? Freedom(ReadOnlySpan<char> word)
-    {
-        if (word.IsEmpty || Numeral.Length(word) != word.Length) return null;
-        double value = Numeral.Value(word);
-        return value >= 1 && double.IsFinite(value) ? value : null;
-    }
+    private static double? Freedom(string word) => NumberText.TryParse(word, out double value, out _) && value >= 1 ? value : null;
 
     /// <summary>Behind the first word and, unless it is a word on what the number means, the second.</summary>
     private static int QuantityEnd(LineText line, int start, int end)

@@ -5,21 +5,38 @@ namespace ScrewSheet.Workbooks.Model;
 
 /// <summary>The line a cell was read from or written to, and the lines between the cell before it and this one.</summary>
 /// <remarks>It remembers what the line said, so that a cell changed with a <c>with</c> expression is seen not to match its line any more.</remarks>
-internal sealed class CellSource(FileLine line, ImmutableArray<FileLine> leading, Cell said)
+internal sealed class CellSource
 {
-    private readonly string? declaredType = said.DeclaredType, name = said.Name, remark = said.Remark;
-    private readonly DisplayFormat? format = said.Format;
-    private readonly CellContent content = said.Content;
+    private readonly string? declaredType, name, remark;
+    private readonly DisplayFormat? format;
+    private readonly CellContent content;
+
+    private CellSource(FileLine line, ImmutableArray<FileLine> leading, Cell said)
+    {
+        Line = line;
+        Leading = leading;
+        (declaredType, name, format, content, remark) = (said.DeclaredType, said.Name, said.Format, said.Content, said.Remark);
+    }
+
+    private CellSource(CellSource other, ImmutableArray<FileLine> leading)
+    {
+        Line = other.Line;
+        Leading = leading;
+        (declaredType, name, format, content, remark) = (other.declaredType, other.name, other.format, other.content, other.remark);
+    }
 
     /// <summary>The cell's own line.</summary>
-    public FileLine Line => line;
+    public FileLine Line { get; }
 
     /// <summary>Lines without a cell above it: blank ones, remarks, what-if blocks, lines in fault.</summary>
-    public ImmutableArray<FileLine> Leading => leading;
+    public ImmutableArray<FileLine> Leading { get; }
 
     /// <summary>True while the cell says what the line says.</summary>
     public bool Says(Cell cell) =>
         Equals(content, cell.Content) && name == cell.Name && declaredType == cell.DeclaredType && remark == cell.Remark && Equals(format, cell.Format);
+
+    /// <summary>The same line with other lines above it.</summary>
+    public CellSource With(ImmutableArray<FileLine> leading) => new(this, leading);
 
     /// <summary>The cell with that line behind it.</summary>
     public static Cell Attach(Cell cell, FileLine line, ImmutableArray<FileLine> leading) => cell with { Source = new(new CellSource(line, leading, cell)) };
