@@ -94,12 +94,56 @@ public sealed class QuantityTests
     }
 
     [Fact]
-    public void QuantitiesOfTheUnitLibraryThatHaveNoKindHereKeepValueAndDimension()
+    public void TheSpeedBehindAnEnergyPassesThroughATypeWithoutAName()
     {
-        Quantity flow = Quantity.From(MassFlow.FromKilogramsPerSecond(3));
-        Assert.Equal(Quantity.FromSi(3, Dimension.Of(0, 1, -1)), flow);
-        Assert.Equal(Dimension.Of(2, 0, -2), Quantity.From(SpecificEnergy.FromJoulesPerKilogram(1)).Dimension);
-        Assert.Throws<InvalidOperationException>(() => Quantity.From(Level.FromDecibels(3)));
+        Speed speed = Powers.Sqrt(2 * 400.J / 8.kg);
+        Assert.Equal(10, speed.MetersPerSecond, 1e-12);
+        Quantity general = Powers.Sqrt(4.0.kg * 1.0.kg);
+        Energy energy = 50.J / 1.kg * general;
+        Assert.Equal(100, energy.Joules, 1e-9);
+        Energy other = general * (50.J / 1.kg);
+        Assert.Equal(energy, other);
+    }
+
+    [Fact]
+    public void MassFlowIsHeldInKilograms() => Assert.Equal(Quantity.FromSi(3, Dimension.Of(0, 1, -1)), MassFlow.FromKilogramsPerSecond(3));
+
+    [Fact]
+    public void WhatIsInNeitherListIsRefused() =>
+        Assert.Equal("Level is no kind of quantity here.", Assert.Throws<InvalidOperationException>(() => Quantity.From(Level.FromDecibels(3))).Message);
+
+    [Fact]
+    public void EveryProductOfTheUnitLibraryHasTheDimensionItShould() => Assert.All(LibraryOperators(), method =>
+    {
+        Type[] sides = [.. method.GetParameters().Select(parameter => parameter.ParameterType)];
+        Dimension left = DimensionOf(sides[0]), right = DimensionOf(sides[1]);
+        object result = method.Invoke(null, [Sample(sides[0]), Sample(sides[1])])!;
+        Quantity made = result is IQuantity quantity ? Quantity.From(quantity) : Quantity.FromSi(Convert.ToDouble(result, System.Globalization.CultureInfo.InvariantCulture), Dimension.None);
+        Assert.Equal(method.Name == "op_Multiply" ? left * right : left / right, made.Dimension);
+        Assert.Equal(1, made.Si, 1e-9);
+    });
+
+    /// <summary>UnitsNet's products and quotients of two types known here; a temperature has neither.</summary>
+    private static IEnumerable<System.Reflection.MethodInfo> LibraryOperators() =>
+        from type in QuantityKinds.All.Select(kind => kind.ClrType).Concat(UnnamedTypes.All)
+        where type != typeof(Temperature)
+        from method in type.GetMethods(System.Reflection.BindingFlags.Static | System.Reflection.BindingFlags.Public)
+        where method.Name is "op_Multiply" or "op_Division"
+        where method.GetParameters().All(parameter => parameter.ParameterType == typeof(double) || (parameter.ParameterType.IsAssignableTo(typeof(IQuantity)) && Known(parameter.ParameterType)))
+        select method;
+
+    private static bool Known(Type type) => type != typeof(Temperature) && (QuantityKinds.ByType(type) is not null || UnnamedTypes.TryFind(type, out _));
+
+    private static Dimension DimensionOf(Type type) =>
+        QuantityKinds.ByType(type) is { } kind ? kind.Dimension : UnnamedTypes.TryFind(type, out Dimension dimension) ? dimension : Dimension.None;
+
+    /// <summary>One in coherent SI.</summary>
+    private static object Sample(Type type)
+    {
+        if (type == typeof(double)) return 1.0;
+        if (QuantityKinds.ByType(type) is { } kind) return kind.FromSi(1);
+        IQuantity one = UnitsNet.Quantity.From(1, UnitsNet.Quantity.Infos.Single(info => info.ValueType == type).BaseUnitInfo.Value);
+        return type == typeof(MassFlow) ? MassFlow.FromKilogramsPerSecond(1) : one;
     }
 
     [Fact]
