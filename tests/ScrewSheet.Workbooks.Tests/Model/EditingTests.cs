@@ -153,6 +153,17 @@ public sealed class EditingTests
         Assert.Equal(Before[..Before.IndexOf("B4 arm", StringComparison.Ordinal)], Text.Write(Workbook.WithSheet(sheet)));
     }
 
+    [Theory]
+    [InlineData("screwsheet 1\n"), InlineData("screwsheet 1\n\nsheet Other\nA1 = 1\n")]
+    public void RemovingADoubledSheetGivesItsNameToTheOther(string before)
+    {
+        Workbook doubled = Text.Read($"{before}sheet A\nA1 = 3\nsheet A\nA1 = 4\n");
+        Workbook removed = doubled.WithoutSheet("A");
+        Assert.Equal($"{before}sheet A\nA1 = 4\n", Text.Write(removed));
+        Assert.Empty(Text.Faults(removed));
+        Assert.Equal("4", Assert.IsType<GivenContent>(removed.Find("A")!.Cells[Address("A1")].Content).Text);
+    }
+
     [Fact]
     public void NamesFollowEdits()
     {
