@@ -38,7 +38,7 @@ public sealed class Calculator
 
     /// <summary>The same where the caller knows which cells may differ from the last workbook: nothing else is looked at.</summary>
     /// <param name="workbook">The workbook; functions, sheets and head as in the last one.</param>
-    /// <param name="changed">Every cell that was added, removed or written anew.</param>
+    /// <param name="changed">Every cell that was added, removed or written anew; an edit that had to read the whole file again is noticed.</param>
     /// <param name="stop">Stops the calculation.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public Calculation Calculate(Workbook workbook, IReadOnlyCollection<CellId> changed, CancellationToken stop = default) => Guarded(workbook, stop, changed);

@@ -45,6 +45,7 @@ internal sealed class CompilerDoor
         ImmutableArray<Diagnostic> errors = [.. syntax];
         if (errors.IsEmpty) errors = [.. model.GetDiagnostics(method.Span).Where(IsError)];
         ExpressionSyntax? value = (method.Body!.Statements.FirstOrDefault() as LocalDeclarationStatementSyntax)?.Declaration.Variables[0].Initializer?.Value;
+        while (value is ParenthesizedExpressionSyntax bracket) value = bracket.Expression; // a bracket has no operation of its own
         bool single = method.Body.Statements.Count == 1 && value is not null;
         return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) { Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]) };
     }

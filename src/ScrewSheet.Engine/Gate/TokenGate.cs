@@ -80,7 +80,7 @@ internal sealed class TokenGate
         {
             "(" or "{" => Open(i),
             ")" or "}" => Close(token),
-            "?" => Nested(token, level with { Questions = level.Questions + 1 }),
+            "?" => Nested(token, level with { Questions = level.Questions + 1, Comparisons = 0 }),
             "," => Comma(i),
             "&&" or "||" or ":" => Separate(),
             "<" or ">" or "<=" or ">=" or "==" or "!=" => Compare(i),

@@ -53,9 +53,18 @@ internal sealed partial class Recalculation
     {
         workbook = after;
         bool namesChanged = false;
-        foreach (CellId id in cells ?? Differences(before, after)) namesChanged |= Change(id, CellIn(after, id));
+        foreach (CellId id in Touched(before, after, cells)) namesChanged |= Change(id, CellIn(after, id));
         if (namesChanged) ResolveAgain(graph.Nodes.Values.Where(node => node.Unresolved is not null).ToList());
         return Finish(stop);
+    }
+
+    /// <summary>The cells the caller names, unless the edit had to read the whole file again: then every cell is another.</summary>
+    private static IEnumerable<CellId> Touched(Workbook before, Workbook after, IReadOnlyCollection<CellId>? cells)
+    {
+        if (cells is null) return Differences(before, after);
+        bool readAgain = before.Sheets.Zip(after.Sheets).Any(pair => pair.First.Order.FirstOrDefault(address => !cells.Contains(new CellId(pair.First.Name, address))) is { Row: > 0 } other
+            && !ReferenceEquals(pair.First.Cells.GetValueOrDefault(other), pair.Second.Cells.GetValueOrDefault(other)));
+        return readAgain ? Differences(before, after) : cells;
     }
 
     private static Cell? CellIn(Workbook workbook, CellId id) => workbook.Sheets.FirstOrDefault(sheet => sheet.Name == id.Sheet)?.Cells.GetValueOrDefault(id.Address);

@@ -111,11 +111,12 @@ public sealed class RecalculationTests
             foreach ((CellId id, CellResult result) in fresh.Cells)
             {
                 CellResult kept = book.Calculation.Cells[id];
-                Assert.Equal(result.Outcome is Faulted { Fault.Kind: FaultKind.Circle }, kept.Outcome is Faulted { Fault.Kind: FaultKind.Circle });
-                if (result.Outcome is Faulted { Fault.Kind: FaultKind.Circle or FaultKind.Waiting }) continue; // a circle may be named from any of its cells
-                Assert.Equal(result.Outcome, kept.Outcome);
+                Assert.Equal(WithoutPlace(result.Outcome), WithoutPlace(kept.Outcome));
                 Assert.Equal(result.Type, kept.Type);
             }
             Assert.Equal(fresh.Cells.Count, book.Calculation.Cells.Count);
         }, iter: 150);
+
+    /// <summary>A line number is that of the last reading; an edit above does not move it.</summary>
+    private static Outcome? WithoutPlace(Outcome? outcome) => outcome is Faulted faulted ? new Faulted(faulted.Fault with { Place = null }) : outcome;
 }

@@ -12,6 +12,7 @@ public sealed class ExpressionTests
     [InlineData("2 + 3 * 4 - 6 / 3", 12, "number")]
     [InlineData("-2 - -3", 1, "number")]
     [InlineData("(1 + 2) * 3", 9, "number")]
+    [InlineData("((1 + 2))", 3, "number")]
     [InlineData("1e3 + 2.5E-1", 1000.25, "number")]
     [InlineData("1 < 2 ? 3 : 4", 3, "number")]
     [InlineData("Math.PI", Math.PI, "number")]
@@ -107,8 +108,8 @@ public sealed class ExpressionTests
     public void CautionsRideAlongWithTheirOrigin()
     {
         Book book = Book.Of("A1 => Ratio(0.3, 90 °)", "A2 => A1 * 2", "A3 => A2 + 1", "B1 => Moment(60 kN, 1 mm)", "B2 => Stock.Rating", "B3 => SpreadOf(Series(C1, C2)).Least", "C1 = 1 kN", "C2 = 2 kN");
-        Assert.Equal([new Caution("Ratio: friction helps here; set 0 for design")], book["A1"].Cautions);
-        Assert.Equal([new Caution("Ratio: friction helps here; set 0 for design", "S.A1")], book["A3"].Cautions);
+        Assert.Equal([new Caution("Ratio: friction helps here; set 0 for design")], book["A1"].Cautions.ToArray());
+        Assert.Equal([new Caution("Ratio: friction helps here; set 0 for design", "S.A1")], book["A3"].Cautions.ToArray());
         Assert.Equal(["Moment: force is 60000 N, outside the usual range up to 50000 N."], book["B1"].Cautions.Select(caution => caution.Message));
         Assert.Equal(["Stock.Rating is from memory; check it against a toy standard, 2020, table 1."], book["B2"].Cautions.Select(caution => caution.Message));
         Assert.Equal(["fewer than three values"], book["B3"].Cautions.Select(caution => caution.Message));
