@@ -46,7 +46,7 @@ public static class TopRopes
     [Example("HaulRatioThreeToOne(0.9)", "2.71000000")]
     [Source("1 + e + e^2; sum of the strand tensions on the load", Standing.Derived)]
     public static double HaulRatioThreeToOne(
-        [Parameter("e", "", "tension behind a wheel over tension before it: about 0.9 for a pulley, 0.5 to 0.66 for a carabiner", AtLeast = 0, AtMost = 1, UsualFrom = 0.4)] double efficiency)
+        [Parameter("e", "", "tension behind a wheel over tension before it; 1 without loss", AtLeast = 0, AtMost = 1, UsualFrom = 0.4)] double efficiency)
     {
         double e = Inputs.Number(efficiency, 0, 1);
         return 1 + e + (e * e);

@@ -1,0 +1,80 @@
+using MathNet.Numerics.RootFinding;
+using ScrewSheet.Mechanics.Falls;
+using ScrewSheet.Quantities.Declarations;
+
+namespace ScrewSheet.Mechanics.ViscoElastic;
+
+/// <summary>The closed solution for a mass on a linear visco-elastic rope, from the rope coming taut; all in SI.</summary>
+/// <remarks>Time is counted, and stretch measured, from the rope just taut. The speed is a sum of decaying motions; force and stretch follow from it.</remarks>
+internal sealed class RopeMotion
+{
+    private const double Gravity = StandardGravity.MetresPerSecondSquared;
+    private const int LongestSearch = 200;
+
+    private readonly double mass, elasticTime;
+    private readonly Modes speed, acceleration, jerk;
+
+    private RopeMotion(double mass, double entrySpeed, double stiffness, Modes speed)
+    {
+        this.mass = mass;
+        this.speed = speed;
+        acceleration = speed.Derivative();
+        jerk = acceleration.Derivative();
+        double omega = Math.Sqrt(stiffness / mass);
+        elasticTime = Math.Atan2(entrySpeed * omega, -Gravity) / omega;
+    }
+
+    /// <summary>Spring and dashpot side by side: stiffness in N/m, relaxation time C/K in s.</summary>
+    public static RopeMotion KelvinVoigt(double mass, double stiffness, double relaxationTime, double entrySpeed)
+    {
+        double damping = stiffness * relaxationTime / (2 * mass);
+        var speed = Modes.FitPair(damping, stiffness / mass, entrySpeed, Gravity - (2 * damping * entrySpeed));
+        return new RopeMotion(mass, entrySpeed, stiffness, speed);
+    }
+
+    /// <summary>A spring (0 for none) beside a spring and dashpot in line: stiffnesses in N/m, relaxation time C/K2 in s.</summary>
+    public static RopeMotion Solid(double mass, double spring, double dashpotSpring, double relaxationTime, double entrySpeed)
+    {
+        var (rate, damping, stiffness) = SolidRates.Of(spring / mass, dashpotSpring / mass, relaxationTime);
+        double total = spring + dashpotSpring;
+        var speed = Modes.Fit(rate, damping, stiffness, entrySpeed, Gravity, -total * entrySpeed / mass);
+        return new RopeMotion(mass, entrySpeed, total, speed);
+    }
+
+    /// <summary>Tension at a time, in N.</summary>
+    public double ForceAt(double t) => mass * (Gravity - acceleration.At(t));
+
+    /// <summary>Stretch at a time, in m.</summary>
+    public double StretchAt(double t) => speed.IntegralTo(t);
+
+    /// <summary>Time of the greatest stretch: the first moment at rest.</summary>
+    /// <exception cref="DomainException">The mass only creeps on.</exception>
+    public double RestTime()
+    {
+        double from = 0, to = elasticTime;
+        for (int step = 0; speed.At(to) > 0; step++)
+        {
+            if (step == LongestSearch) throw new DomainException("The climber is not brought to rest: with this relaxationTime the rope is damped so strongly that it only creeps.", "relaxationTime");
+            (from, to) = (to, to + (elasticTime / 2));
+        }
+        return Root(speed, acceleration, from, to);
+    }
+
+    /// <summary>Time of the greatest force before the mass comes to rest at <paramref name="restTime"/>.</summary>
+    public double PeakTime(double restTime)
+    {
+        double start = jerk.At(0);
+        if (start > 0) return 0;
+        double from = start < 0 ? 0 : restTime / 1000;
+        return jerk.At(restTime) <= 0 ? restTime : Root(jerk, jerk.Derivative(), from, restTime);
+    }
+
+    private static double Root(Modes function, Modes derivative, double from, double to)
+    {
+        double scale = Math.Max(Math.Abs(function.At(from)), Math.Abs(function.At(to)));
+        if (scale == 0) return to;
+        return RobustNewtonRaphson.TryFindRoot(t => function.At(t) / scale, t => derivative.At(t) / scale, from, to, 1e-11, 40, 4, out double root)
+            ? root
+            : Brent.FindRoot(t => function.At(t) / scale, from, to, 1e-11, 200);
+    }
+}
