@@ -10,6 +10,6 @@ internal static class Limits
     public const double Friction = 2;
     public const double WrapDegrees = 3_600;
     public const double FrictionRatio = 1e6;
-    public const double StiffnessKilonewtonsPerMetre = 1e9;
+    public const double StiffnessKilonewtonsPerMetre = 1e12;
     public const double Strands = 10;
 }

@@ -8,10 +8,10 @@ namespace ScrewSheet.Mechanics.Tethers;
 /// <summary>Compliances one behind the other: tether, anchor, body.</summary>
 public static class SeriesSprings
 {
-    private const string Rigid = "a rigid part is left out of the series, or written as 1e9 kN/m";
+    private const string Rigid = "a rigid part is left out of the series, or written as 1e12 kN/m";
 
     /// <summary>Spring rate of two springs in series.</summary>
-    /// <exception cref="DomainException">A rate is 0, negative or beyond 10⁹ kN/m.</exception>
+    /// <exception cref="DomainException">A rate is 0, negative or beyond 10¹² kN/m.</exception>
     [Callable(Topics.Tethers, "How stiff are two springs one behind the other?", Assumes = "Both carry the same force; " + Rigid + ".", NotFor = "Springs side by side, whose rates add.")]
     [Formula("1 / (1 / first + 1 / second)", Symbol = "k")]
     [Example("TwoSpringsInSeries(200 kN/m, 60 kN/m)", "46153.8462 N/m")]
@@ -22,7 +22,7 @@ public static class SeriesSprings
         ForcePerLength.FromNewtonsPerMeter(1 / ((1 / Inputs.Stiffness(first)) + (1 / Inputs.Stiffness(second))));
 
     /// <summary>Spring rate of any number of springs in series; rigid parts are left out.</summary>
-    /// <exception cref="DomainException">A rate is 0, negative or beyond 10⁹ kN/m, or there is none.</exception>
+    /// <exception cref="DomainException">A rate is 0, negative or beyond 10¹² kN/m, or there is none.</exception>
     [Callable(Topics.Tethers, "How stiff is a chain of springs?", Assumes = "All carry the same force; " + Rigid + ".", NotFor = "Springs side by side, whose rates add.")]
     [NoFormula("One over the sum of one over each rate.")]
     [Example("SpringsInSeries(Series(12.0404331 kN/m, 200 kN/m, 60 kN/m))", "9549.25989 N/m")]
@@ -39,20 +39,20 @@ public static class SeriesSprings
 
     /// <summary>Spring rate of a tether with the give of its anchor and of the body in the harness.</summary>
     /// <exception cref="DomainException">A value is outside its limits.</exception>
-    [Callable(Topics.Tethers, "How stiff is a tether together with anchor and body?", Assumes = "All carry the same force; a rigid anchor or body is written as 1e9 kN/m.", NotFor = "Slings that stiffen under load: one modulus does not fit them.")]
+    [Callable(Topics.Tethers, "How stiff is a tether together with anchor and body?", Assumes = "All carry the same force; a rigid anchor or body is written as 1e12 kN/m.", NotFor = "Slings that stiffen under load: one modulus does not fit them.")]
     [Formula("1 / (tetherLength / modulus + 1 / anchorStiffness + 1 / bodyStiffness)", Symbol = "k")]
     [Example("TetherStiffness(24.0808663 kN, 2 m, 200 kN/m, 60 kN/m)", "9549.25991 N/m")]
     [Source("1/k = L/K + 1/k_anchor + 1/k_body; springs in series", Standing.Derived)]
     public static ForcePerLength TetherStiffness(
         [Parameter("K", "kN", "modulus of the tether", Above = 0, AtMost = Limits.ForceKilonewtons)] Force modulus,
         [Parameter("L", "m", "unstretched length of the tether", Above = 0, AtMost = Limits.LengthMetres)] Length tetherLength,
-        [Parameter("k_a", "kN/m", "spring rate of the anchor; 1e9 for rigid", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength anchorStiffness,
-        [Parameter("k_b", "kN/m", "spring rate of body and harness; 1e9 for a rigid mass", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength bodyStiffness) =>
+        [Parameter("k_a", "kN/m", "spring rate of the anchor; 1e12 for rigid", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength anchorStiffness,
+        [Parameter("k_b", "kN/m", "spring rate of body and harness; 1e12 for a rigid mass", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength bodyStiffness) =>
         ForcePerLength.FromNewtonsPerMeter(Chain(modulus, tetherLength, anchorStiffness, bodyStiffness));
 
     /// <summary>Peak force of a fall onto a tether with the give of anchor and body.</summary>
     /// <exception cref="DomainException">A value is outside its limits.</exception>
-    [Callable(Topics.Tethers, "How hard does a tether pull when anchor and body give way too?", Assumes = "Linear springs in series, a mass falling freely; a rigid anchor or body is written as 1e9 kN/m.", NotFor = "Slings that stiffen under load: one modulus does not fit them.")]
+    [Callable(Topics.Tethers, "How hard does a tether pull when anchor and body give way too?", Assumes = "Linear springs in series, a mass falling freely; a rigid anchor or body is written as 1e12 kN/m.", NotFor = "Slings that stiffen under load: one modulus does not fit them.")]
     [Let("w", "mass * gn", "N")]
     [Let("k", "1 / (tetherLength / modulus + 1 / anchorStiffness + 1 / bodyStiffness)", "N/m")]
     [Formula("w * (1 + Sqrt(1 + 2 * k * fall / w))", Symbol = "F")]
@@ -64,8 +64,8 @@ public static class SeriesSprings
         [Parameter("K", "kN", "modulus of the tether", Above = 0, AtMost = Limits.ForceKilonewtons)] Force modulus,
         [Parameter("L", "m", "unstretched length of the tether", Above = 0, AtMost = Limits.LengthMetres)] Length tetherLength,
         [Parameter("h", "m", "free-fall height before the tether tightens", AtLeast = 0, AtMost = Limits.LengthMetres)] Length fall,
-        [Parameter("k_a", "kN/m", "spring rate of the anchor; 1e9 for rigid", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength anchorStiffness,
-        [Parameter("k_b", "kN/m", "spring rate of body and harness; 1e9 for a rigid mass", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength bodyStiffness)
+        [Parameter("k_a", "kN/m", "spring rate of the anchor; 1e12 for rigid", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength anchorStiffness,
+        [Parameter("k_b", "kN/m", "spring rate of body and harness; 1e12 for a rigid mass", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength bodyStiffness)
     {
         double w = Inputs.Mass(mass) * StandardGravity.MetresPerSecondSquared;
         double k = Chain(modulus, tetherLength, anchorStiffness, bodyStiffness);

@@ -68,5 +68,10 @@ internal readonly record struct Modes(double Rate, double Damping, double Stiffn
         return ((late + early) / 2, s);
     }
 
-    private static double Grown(double rate, double t) => rate == 0 ? t : 2 * Math.Exp(rate * t / 2) * Math.Sinh(rate * t / 2) / rate;
+    private static double Grown(double rate, double t)
+    {
+        double half = rate * t / 2;
+        if (half == 0) return t;
+        return Math.Abs(half) > 1 ? (Math.Exp(2 * half) - 1) / rate : 2 * Math.Exp(half) * Math.Sinh(half) / rate;
+    }
 }
