@@ -17,7 +17,7 @@ public static class DynamicBelays
     [Let("limit", "deviceLimit * frictionRatio", "N")]
     [Let("peak", "Min(limit, w * (1 + Sqrt(1 + 2 * modulus * fall / (effectiveLength * w))))", "N")]
     [Let("stretch", "peak * effectiveLength / modulus", "m")]
-    [Let("slip", "peak < limit ? 0 : (w * (fall + stretch) - peak * stretch / 2) / (peak - w)", "m")]
+    [Let("slip", "peak < limit ? 0 : Max(0, (w * (fall + stretch) - peak * stretch / 2) / (peak - w))", "m")]
     [Formula("peak", Symbol = "F", Member = nameof(BelayedFall.PeakForce))]
     [Formula("peak / frictionRatio", Symbol = "T_b", Member = nameof(BelayedFall.BelayerForce))]
     [Formula("limit", Symbol = "T_c", Member = nameof(BelayedFall.SlipLimit))]
@@ -51,7 +51,7 @@ public static class DynamicBelays
         if (limit <= w) throw NeverStopped(limit, w);
         double peak = Math.Min(limit, ImpactForces.Elastic(w, k * h / length));
         double stretch = peak * length / k;
-        double slip = peak < limit ? 0 : ((w * (h + stretch)) - (peak * stretch / 2)) / (peak - w);
+        double slip = peak < limit ? 0 : Math.Max(0, ((w * (h + stretch)) - (peak * stretch / 2)) / (peak - w));
         return Held(w, h, k, ratio, device, limit, peak, stretch, slip);
     }
 

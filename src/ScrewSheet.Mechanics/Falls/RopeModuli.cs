@@ -68,7 +68,7 @@ public static class RopeModuli
         [Parameter("m2", "kg", "mass to which it is counted, above the first", Above = 0, AtMost = Limits.MassKilograms)] Mass upperMass,
         [Parameter("ε", "", "elongation between the two, over the unloaded length", AtLeast = 1e-6, AtMost = 10, UsualFrom = 0.01, UsualTo = 0.15)] double elongation)
     {
-        double lower = Require.AtLeast(lowerMass.Kilograms, 0, "kg", nameof(lowerMass));
+        double lower = Require.AtMost(Require.AtLeast(lowerMass.Kilograms, 0, "kg", nameof(lowerMass)), Limits.MassKilograms, "kg", nameof(lowerMass));
         double upper = Require.Above(Inputs.Mass(upperMass), lower, "kg", nameof(upperMass));
         return Force.FromNewtons((upper - lower) * StandardGravity.MetresPerSecondSquared / Inputs.Number(elongation, 1e-6, 10));
     }

@@ -11,13 +11,14 @@ internal sealed class RopeMotion
     private const double Gravity = StandardGravity.MetresPerSecondSquared;
     private const int LongestSearch = 200;
 
-    private readonly double mass, elasticTime;
+    private readonly double mass, elasticTime, startJerk;
     private readonly Modes speed, acceleration, jerk;
 
-    private RopeMotion(double mass, double entrySpeed, double stiffness, Modes speed)
+    private RopeMotion(double mass, double entrySpeed, double stiffness, Modes speed, double startJerk)
     {
         this.mass = mass;
         this.speed = speed;
+        this.startJerk = startJerk;
         acceleration = speed.Derivative();
         jerk = acceleration.Derivative();
         double omega = Math.Sqrt(stiffness / mass);
@@ -28,17 +29,18 @@ internal sealed class RopeMotion
     public static RopeMotion KelvinVoigt(double mass, double stiffness, double relaxationTime, double entrySpeed)
     {
         double damping = stiffness * relaxationTime / (2 * mass);
-        var speed = Modes.FitPair(damping, stiffness / mass, entrySpeed, Gravity - (2 * damping * entrySpeed));
-        return new RopeMotion(mass, entrySpeed, stiffness, speed);
+        double start = Gravity - (2 * damping * entrySpeed);
+        var speed = Modes.FitPair(damping, stiffness / mass, entrySpeed, start);
+        return new RopeMotion(mass, entrySpeed, stiffness, speed, -(2 * damping * start) - (stiffness / mass * entrySpeed));
     }
 
     /// <summary>A spring (0 for none) beside a spring and dashpot in line: stiffnesses in N/m, relaxation time C/K2 in s.</summary>
     public static RopeMotion Solid(double mass, double spring, double dashpotSpring, double relaxationTime, double entrySpeed)
     {
         var (rate, damping, stiffness) = SolidRates.Of(spring / mass, dashpotSpring / mass, relaxationTime);
-        double total = spring + dashpotSpring;
-        var speed = Modes.Fit(rate, damping, stiffness, entrySpeed, Gravity, -total * entrySpeed / mass);
-        return new RopeMotion(mass, entrySpeed, total, speed);
+        double total = spring + dashpotSpring, startJerk = -total * entrySpeed / mass;
+        var speed = Modes.Fit(rate, damping, stiffness, entrySpeed, Gravity, startJerk);
+        return new RopeMotion(mass, entrySpeed, total, speed, startJerk);
     }
 
     /// <summary>Tension at a time, in N.</summary>
@@ -60,12 +62,12 @@ internal sealed class RopeMotion
         return Root(speed, acceleration, from, to);
     }
 
-    /// <summary>Time of the greatest force before the mass comes to rest at <paramref name="restTime"/>.</summary>
+    /// <summary>Time of the greatest force before the mass comes to rest at <paramref name="restTime"/>: where the jerk turns from falling to rising.</summary>
+    /// <remarks>The jerk at time 0 is taken from the equation of motion, since for a fall of no height it is exactly 0 and its sign in the sum of motions is rounding.</remarks>
     public double PeakTime(double restTime)
     {
-        double start = jerk.At(0);
-        if (start > 0) return 0;
-        double from = start < 0 ? 0 : restTime / 1000;
+        if (startJerk > 0) return 0;
+        double from = startJerk < 0 ? 0 : restTime / 1000;
         return jerk.At(restTime) <= 0 ? restTime : Root(jerk, jerk.Derivative(), from, restTime);
     }
 
