@@ -49,11 +49,11 @@ internal sealed class RopeMotion
     /// <summary>Stretch at a time, in m.</summary>
     public double StretchAt(double t) => speed.IntegralTo(t);
 
-    /// <summary>Time of the greatest stretch: the first moment at rest.</summary>
+    /// <summary>Time of the greatest stretch: the first moment at rest after the start.</summary>
     /// <exception cref="DomainException">The mass only creeps on.</exception>
     public double RestTime()
     {
-        double from = 0, to = elasticTime;
+        double from = AfterStart(speed, elasticTime, 1), to = elasticTime;
         for (int step = 0; speed.At(to) > 0; step++)
         {
             if (step == LongestSearch) throw new DomainException("The climber is not brought to rest: with this relaxationTime the rope is damped so strongly that it only creeps.", "relaxationTime");
@@ -62,14 +62,23 @@ internal sealed class RopeMotion
         return Root(speed, acceleration, from, to);
     }
 
-    /// <summary>Time of the greatest force before the mass comes to rest at <paramref name="restTime"/>: where the jerk turns from falling to rising.</summary>
-    /// <remarks>The jerk at time 0 is taken from the equation of motion, since for a fall of no height it is exactly 0 and its sign in the sum of motions is rounding.</remarks>
+    /// <summary>Time of the greatest force before the mass comes to rest at <paramref name="restTime"/>: where the jerk turns from negative to positive.</summary>
+    /// <remarks>The jerk at time 0 is taken from the equation of motion, since for a fall of no height it is exactly 0 and its sign in the sum of motions is rounding.
+    /// The bracket is short, since far behind the peak of a strongly damped rope the jerk is all but 0.</remarks>
     public double PeakTime(double restTime)
     {
         if (startJerk > 0) return 0;
-        double from = startJerk < 0 ? 0 : restTime / 1000;
-        return jerk.At(restTime) <= 0 ? restTime : Root(jerk, jerk.Derivative(), from, restTime);
+        double from = AfterStart(jerk, restTime, -1), to = Math.Min(elasticTime / 2, restTime);
+        while (jerk.At(to) < 0)
+        {
+            if (to == restTime) return restTime;
+            (from, to) = (to, Math.Min(to + (elasticTime / 2), restTime));
+        }
+        return Root(jerk, jerk.Derivative(), from, to);
     }
+
+    /// <summary>A time just after the start where the function has the sign it starts with; a fall of little or no height has a root at the start itself.</summary>
+    private static double AfterStart(Modes function, double span, int sign) => function.At(span / 1000) * sign > 0 ? span / 1000 : 0;
 
     private static double Root(Modes function, Modes derivative, double from, double to)
     {
