@@ -12,7 +12,8 @@ namespace ScrewSheet.Mechanics.ViscoElastic;
 /// <param name="Sine">Weight of S.</param>
 internal readonly record struct Modes(double Rate, double Damping, double Stiffness, double Lone, double Cosine, double Sine)
 {
-    private double Beta2 => Stiffness - (Damping * Damping);
+    /// <summary>β², kept since every evaluation needs it and its root.</summary>
+    private readonly double beta2 = Stiffness - (Damping * Damping), beta = Math.Sqrt(Math.Abs(Stiffness - (Damping * Damping)));
 
     /// <summary>The motion with that value and first and second derivative at time 0.</summary>
     public static Modes Fit(double rate, double damping, double stiffness, double value, double first, double second)
@@ -33,11 +34,19 @@ internal readonly record struct Modes(double Rate, double Damping, double Stiffn
         return (Lone == 0 ? 0 : Lone * Math.Exp(Rate * t)) + (Cosine * c) + (Sine * s);
     }
 
+    /// <summary>Value and slope at a time.</summary>
+    public (double Value, double Slope) WithSlope(double t)
+    {
+        var (c, s) = Pair(t);
+        double lone = Lone == 0 ? 0 : Lone * Math.Exp(Rate * t);
+        return (lone + (Cosine * c) + (Sine * s), (Rate * lone) + ((Sine - (Damping * Cosine)) * c) - (((Damping * Sine) + (beta2 * Cosine)) * s));
+    }
+
     /// <summary>Integral from 0 to a time.</summary>
     public double IntegralTo(double t)
     {
         double cosine = -((Damping * Cosine) + Sine) / Stiffness;
-        double sine = ((Beta2 * Cosine) - (Damping * Sine)) / Stiffness;
+        double sine = ((beta2 * Cosine) - (Damping * Sine)) / Stiffness;
         var (c, s) = Pair(t);
         return (Lone == 0 ? 0 : Lone * Grown(Rate, t)) + (cosine * c) + (sine * s) - cosine;
     }
@@ -47,20 +56,18 @@ internal readonly record struct Modes(double Rate, double Damping, double Stiffn
     {
         Lone = Rate * Lone,
         Cosine = Sine - (Damping * Cosine),
-        Sine = -(Damping * Sine) - (Beta2 * Cosine),
+        Sine = -(Damping * Sine) - (beta2 * Cosine),
     };
 
     private (double C, double S) Pair(double t)
     {
-        double beta2 = Beta2;
         if (beta2 > 0)
         {
-            double beta = Math.Sqrt(beta2);
             var (sin, cos) = Math.SinCos(beta * t);
             double decay = Math.Exp(-Damping * t);
             return (decay * cos, decay * sin / beta);
         }
-        double spread = Math.Sqrt(-beta2);
+        double spread = beta;
         double fast = Damping + spread;
         double slow = Stiffness / fast;
         double late = Math.Exp(-slow * t), early = Math.Exp(-fast * t);

@@ -11,6 +11,9 @@ internal sealed class RopeMotion
     private const double Gravity = StandardGravity.MetresPerSecondSquared;
     private const int LongestSearch = 200;
 
+    /// <summary>The last Newton step, in s, is below this; what is left then is about its square.</summary>
+    private const double LastStep = 1e-8;
+
     private readonly double mass, elasticTime, startJerk;
     private readonly Modes speed, acceleration, jerk;
 
@@ -59,7 +62,7 @@ internal sealed class RopeMotion
             if (step == LongestSearch) throw new DomainException("The climber is not brought to rest: with this relaxationTime the rope is damped so strongly that it only creeps.", "relaxationTime");
             (from, to) = (to, to + (elasticTime / 2));
         }
-        return Root(speed, acceleration, from, to);
+        return Root(speed, from, to);
     }
 
     /// <summary>Time of the greatest force before the mass comes to rest at <paramref name="restTime"/>: where the jerk turns from negative to positive.</summary>
@@ -74,18 +77,24 @@ internal sealed class RopeMotion
             if (to == restTime) return restTime;
             (from, to) = (to, Math.Min(to + (elasticTime / 2), restTime));
         }
-        return Root(jerk, jerk.Derivative(), from, to);
+        return Root(jerk, from, to);
     }
 
     /// <summary>A time just after the start where the function has the sign it starts with; a fall of little or no height has a root at the start itself.</summary>
     private static double AfterStart(Modes function, double span, int sign) => function.At(span / 1000) * sign > 0 ? span / 1000 : 0;
 
-    private static double Root(Modes function, Modes derivative, double from, double to)
+    /// <summary>Newton's steps from where the chord over the bracket crosses; should they leave it, Brent's method inside it.</summary>
+    private static double Root(Modes function, double from, double to)
     {
-        double scale = Math.Max(Math.Abs(function.At(from)), Math.Abs(function.At(to)));
-        if (scale == 0) return to;
-        return RobustNewtonRaphson.TryFindRoot(t => function.At(t) / scale, t => derivative.At(t) / scale, from, to, 1e-11, 40, 4, out double root)
-            ? root
-            : Brent.FindRoot(t => function.At(t) / scale, from, to, 1e-11, 200);
+        double first = function.At(from), last = function.At(to);
+        double t = from + ((to - from) * first / (first - last));
+        for (int i = 0; i < 20 && t >= from && t <= to + LastStep; i++)
+        {
+            var (value, slope) = function.WithSlope(t);
+            double step = value / slope;
+            t -= step;
+            if (Math.Abs(step) < LastStep) return t;
+        }
+        return last == 0 ? to : Brent.FindRoot(function.At, from, to, 1e-11, 200);
     }
 }

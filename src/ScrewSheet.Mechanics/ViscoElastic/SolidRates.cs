@@ -25,13 +25,19 @@ internal static class SolidRates
         return (rate, Math.Max(0, twiceDamping / 2), stiffness);
     }
 
-    /// <summary>The root s between 0 and 1 of s³ − s² + P s − Q, where λ = −s/τ; one is always there since the ends differ in sign.</summary>
+    /// <summary>A root s between 0 and 1 of s³ − s² + P s − Q, where λ = −s/τ; one is always there since the ends differ in sign.</summary>
+    /// <remarks>For P of 1/3 and more the cubic only rises and Newton's steps from its turning point find the root; below that the greatest root is sought from 1.</remarks>
     private static double LoneRoot(double p, double q)
     {
-        double scale = 1 + p;
-        double Value(double s) => (((((s - 1) * s) + p) * s) - q) / scale;
-        double Slope(double s) => ((((3 * s) - 2) * s) + p) / scale;
-        return RobustNewtonRaphson.TryFindRoot(Value, Slope, 0, 1, 1e-15, 60, 4, out double root) ? root : Brent.FindRoot(Value, 0, 1, 1e-15, 300);
+        double s = p < 1.0 / 3 ? 1 : 1.0 / 3;
+        for (int i = 0; i < 60; i++)
+        {
+            double step = (((((s - 1) * s) + p) * s) - q) / ((((3 * s) - 2) * s) + p);
+            s -= step;
+            if (!(s > 0 && s <= 1)) break;
+            if (Math.Abs(step) <= 1e-9 * s) return s;
+        }
+        return Brent.FindRoot(x => ((((x - 1) * x) + p) * x) - q, 0, 1, 1e-16, 300);
     }
 
     /// <summary>With three real rates, the one furthest from the other two becomes the lone one.</summary>

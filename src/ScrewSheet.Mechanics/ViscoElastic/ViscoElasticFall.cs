@@ -15,8 +15,8 @@ public readonly record struct ViscoElasticFall
     [Member("t_F", "s", "time of the greatest tension")]
     public Duration PeakTime { get; init; }
 
-    /// <summary>Greatest stretch.</summary>
-    [Member("x", "m", "greatest stretch, where the climber comes to rest")]
+    /// <summary>Greatest stretch of the first loading.</summary>
+    [Member("x", "m", "greatest stretch of the first loading, where the climber first comes to rest; a rope that creeps may stretch further later")]
     public Length MaxStretch { get; init; }
 
     /// <summary>When it occurs.</summary>

@@ -57,6 +57,7 @@ public static class ViscoElasticRopes
     [Callable(Topics.ViscoElastic, "What does a fall do to a rope of the standard linear solid?", Assumes = Fixed, NotFor = "A rope's stiffening at large stretch, or the onset of friction near the peak that tests show.")]
     [NoFormula(Method)]
     [Example("StandardSolidFall(80 kg, 10 kN, 14 kN, 0.1 s, 4.6 m, 2.6 m).PeakForce", "6653.81824 N")]
+    [CautionWhen("MaxStretch < mass * gn * ropeOut / springModulus", "The climber first rests above the hanging position and later sinks to it: the final stretch is the weight over K1, times the length.")]
     [Source("F = k1 x + q, q' = k2 x' - q / tau; " + Literature, Standing.Derived)]
     public static ViscoElasticFall StandardSolidFall(
         [Parameter("m", "kg", "mass of the faller", Above = 0, AtMost = Limits.MassKilograms, UsualFrom = 30, UsualTo = 150)] Mass mass,
