@@ -115,7 +115,7 @@ public static class TensionedLines
     [Callable(Topic, "How a real, elastic line hangs under a load at its middle: even a taut flat one has a finite tension.",
         Assumes = Weightless + " It follows Hooke's law and is loaded slowly.", NotFor = "A fall onto the line, or a line near breaking.")]
     [NoFormula("Finds the half-angle at which F = 2 E A (L/L₀ − 1) sin β (Brent's method to 1e-14), L the stretched and L₀ the unloaded length.")]
-    [Example("StretchedLine(1 kN, 10 m, 10 m, 100 kN).Tension", "1.71838 kN")]
+    [Example("StretchedLine(1 kN, 10 m, 10 m, 100 kN).Tension", "2.347828 kN")]
     [Source("statics with Hooke's law", Standing.Derived)]
     public static LoadedLine StretchedLine(
         [Parameter("F", "kN", "load at the middle, straight down", Above = 0, AtMost = Most.Kilonewtons)] Force load,

@@ -45,7 +45,7 @@ public static class UnequalLegs
     [Formula("load*Sin(firstAngle)/Sin(both)", Symbol = "T_2", Member = "Second")]
     [Formula("Max(load*Sin(secondAngle)/Sin(both), load*Sin(firstAngle)/Sin(both))", Symbol = "T_max", Member = "Largest")]
     [CautionWhen("firstAngle + secondAngle > 120*pi/180 + 1e-9", "Beyond 120° between the legs one of them carries more than the whole load.")]
-    [Example("TwoLegs(735.4988 N, 40°, 60°).First", "646.784 N")]
+    [Example("TwoLegs(735.4988 N, 40°, 60°).First", "646.7868 N")]
     [Source(Lami, Standing.Derived)]
     public static LegPair TwoLegs(
         [Parameter("F", "kN", "load at the point where the legs meet", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
