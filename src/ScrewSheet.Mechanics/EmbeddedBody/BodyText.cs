@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 
@@ -26,31 +27,38 @@ internal static class BodyText
 
     public static readonly Dimension RigidityDimension = Dimension.Of(3, 1, -2);
 
-    /// <summary>The flexural rigidity in N·m², checked for dimension and sign.</summary>
+    public const double MostRigidity = 1e12, MostSubgrade = 1e15;
+
+    private static readonly Scale RigidityScale = new(RigidityUnit, 1);
+
+    /// <summary>The flexural rigidity in N·m², checked for dimension and range.</summary>
     public static double Rigid(Quantity flexuralRigidity)
     {
         if (flexuralRigidity.Dimension != RigidityDimension)
             throw new DomainException("flexuralRigidity must be in N·m²: an elastic modulus times a second moment of area.", nameof(flexuralRigidity));
-        return Require.Above(flexuralRigidity.Si, 0, RigidityUnit, nameof(flexuralRigidity));
+        return Admit.Positive(flexuralRigidity.Si, MostRigidity, RigidityScale, nameof(flexuralRigidity));
     }
 
+    /// <summary>The load in N, checked.</summary>
+    public static double Newtons(UnitsNet.Force load) => Admit.Signed(load.Newtons, Most.Kilonewtons, Scale.Kilonewton, nameof(load));
+
     /// <summary>The foundation stiffness in N/m², checked.</summary>
-    public static double Bed(UnitsNet.Pressure foundationStiffness) => Require.Above(foundationStiffness.Megapascals, 0, "MPa", nameof(foundationStiffness)) * 1e6;
+    public static double Bed(UnitsNet.Pressure foundationStiffness) => Admit.Positive(foundationStiffness.Pascals, Most.Megapascals, Scale.Megapascal, nameof(foundationStiffness));
 
     /// <summary>The lever arm in m, checked.</summary>
-    public static double LeverArm(UnitsNet.Length leverArm) => Require.AtLeast(leverArm.Millimeters, 0, "mm", nameof(leverArm)) / 1000;
+    public static double LeverArm(UnitsNet.Length leverArm) => Admit.Between(leverArm.Meters, 0, Most.Millimetres, Scale.Millimetre, nameof(leverArm));
 
     /// <summary>The embedded length in m, checked.</summary>
-    public static double Embedded(UnitsNet.Length embeddedLength) => Require.Above(embeddedLength.Millimeters, 0, "mm", nameof(embeddedLength)) / 1000;
+    public static double Embedded(UnitsNet.Length embeddedLength) => Admit.Positive(embeddedLength.Meters, Most.Millimetres, Scale.Millimetre, nameof(embeddedLength));
 
     /// <summary>The contact width in m, checked.</summary>
-    public static double Wide(UnitsNet.Length width) => Require.Above(width.Millimeters, 0, "mm", nameof(width)) / 1000;
+    public static double Wide(UnitsNet.Length width) => Admit.Positive(width.Meters, Most.Millimetres, Scale.Millimetre, nameof(width));
 
     /// <summary>A depth in m, checked against the face and, where the body ends, its tip.</summary>
     public static double At(UnitsNet.Length depth, double embedded = double.PositiveInfinity)
     {
-        double millimetres = Require.AtLeast(depth.Millimeters, 0, "mm", nameof(depth));
-        if (!double.IsInfinity(embedded)) Require.AtMost(millimetres, embedded * 1000 * (1 + 1e-12), "mm", nameof(depth));
-        return Math.Min(millimetres / 1000, embedded);
+        double metres = Admit.Between(depth.Meters, 0, Most.Millimetres, Scale.Millimetre, nameof(depth));
+        if (metres > embedded * (1 + 1e-12)) Require.AtMost(metres * 1000, embedded * 1000, "mm", nameof(depth));
+        return Math.Min(metres, embedded);
     }
 }

@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -27,12 +28,12 @@ public static class BodyUnderLoad
     [Example("LongBody(1 kN, 40 mm, 1 GPa, 442.8173 N·m²).MaxMoment", "45.05360 N·m")]
     [Example("LongBody(1 kN, 50 mm, 5 GPa, 442.8173 N·m²).LoadPointDeflection", "0.3154303 mm")]
     public static BodyResponse LongBody(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity)
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity)
     {
-        double p = Require.Finite(load.Newtons, nameof(load)), k = BodyText.Bed(foundationStiffness), rigid = BodyText.Rigid(flexuralRigidity);
+        double p = BodyText.Newtons(load), k = BodyText.Bed(foundationStiffness), rigid = BodyText.Rigid(flexuralRigidity);
         double beta = WinklerBeam.Beta(k, rigid), arm = beta * BodyText.LeverArm(leverArm), twice = 1 + (2 * arm), u = Math.Atan2(1, twice);
         return new BodyResponse
         {
@@ -63,13 +64,13 @@ public static class BodyUnderLoad
     [Example("FiniteBody(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm).MaxMoment", "44.60553 N·m")]
     [Example("FiniteBody(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm).HeadDeflection", "0.1238463 mm")]
     public static BodyResponse FiniteBody(
-        [Parameter("P", "N", BodyText.Load + "; not zero, for a place of the greatest moment to exist")] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength)
+        [Parameter("P", "kN", BodyText.Load + "; not zero, for a place of the greatest moment to exist", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength)
     {
-        double p = Require.Finite(load.Newtons, nameof(load)), k = BodyText.Bed(foundationStiffness), rigid = BodyText.Rigid(flexuralRigidity);
+        double p = BodyText.Newtons(load), k = BodyText.Bed(foundationStiffness), rigid = BodyText.Rigid(flexuralRigidity);
         if (p == 0) throw new DomainException("load must not be zero: without a load there is no place of the greatest moment.", nameof(load));
         double beta = WinklerBeam.Beta(k, rigid), arm = BodyText.LeverArm(leverArm), length = BodyText.Embedded(embeddedLength);
         WinklerBeam.State head = WinklerBeam.Finite(p, p * arm, k, beta, length, 0);
@@ -104,12 +105,12 @@ public static class BodyUnderLoad
     [Example("RigidBody(1 kN, 40 mm, 1 GPa, 120 mm).HeadDeflection", "0.05000000 mm")]
     [Example("RigidBody(1 kN, 40 mm, 1 GPa, 120 mm).PivotDepth", "72.00000 mm")]
     public static BodyResponse RigidBody(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength)
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength)
     {
-        double p = Require.Finite(load.Newtons, nameof(load)), k = BodyText.Bed(foundationStiffness), arm = BodyText.LeverArm(leverArm), length = BodyText.Embedded(embeddedLength);
+        double p = BodyText.Newtons(load), k = BodyText.Bed(foundationStiffness), arm = BodyText.LeverArm(leverArm), length = BodyText.Embedded(embeddedLength);
         double head = p / (k * length) * (4 + (6 * arm / length)), slope = p / (k * length * length) * (6 + (12 * arm / length));
         double deepest = length * length / ((3 * length) + (6 * arm));
         return new BodyResponse

@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -18,10 +19,10 @@ public static class ContactPressures
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("ContactPressure(0.1149326 mm, 1 GPa, 17 mm)", "6.760741 MPa")]
     public static Pressure ContactPressure(
-        [Parameter("y", "mm", "deflection at the place, positive with the load")] Length deflection,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("D", "mm", BodyText.Width, Above = 0)] Length width) =>
-        Pressure.FromPascals(BodyText.Bed(foundationStiffness) * Require.Finite(deflection.Meters, nameof(deflection)) / BodyText.Wide(width));
+        [Parameter("y", "mm", "deflection at the place, positive with the load", AtLeast = -Most.Millimetres, AtMost = Most.Millimetres)] Length deflection,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("D", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width) =>
+        Pressure.FromPascals(BodyText.Bed(foundationStiffness) * Admit.Signed(deflection.Meters, Most.Millimetres, Scale.Millimetre, nameof(deflection)) / BodyText.Wide(width));
 
     /// <summary>Contact pressures at evenly spaced depths from the face of the sound ice to the tip; depths by <see cref="DepthsAlong"/>.</summary>
     /// <exception cref="DomainException">A value is out of range, or the rigidity is not in N·m².</exception>
@@ -29,15 +30,15 @@ public static class ContactPressures
     [NoFormula("FiniteBodyDeflection times k/D at each depth")]
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     public static Series<Pressure> ContactPressureAlong(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("D", "mm", BodyText.Width, Above = 0)] Length width,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("D", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
         [Parameter("n", "", "how many depths, face and tip included", AtLeast = 2, AtMost = 10000)] int points = 25)
     {
-        double newtons = Require.Finite(load.Newtons, nameof(load)), moment = newtons * BodyText.LeverArm(leverArm), stiffness = BodyText.Bed(foundationStiffness);
+        double newtons = BodyText.Newtons(load), moment = newtons * BodyText.LeverArm(leverArm), stiffness = BodyText.Bed(foundationStiffness);
         double beta = WinklerBeam.Beta(stiffness, BodyText.Rigid(flexuralRigidity)), length = BodyText.Embedded(embeddedLength), wide = BodyText.Wide(width);
         return Series.Of<Pressure>(Depths(length, points).Select(x => WinklerBeam.Finite(newtons, moment, stiffness, beta, length, x).Deflection * stiffness / wide));
     }
@@ -48,7 +49,7 @@ public static class ContactPressures
     [NoFormula("embeddedLength times i/(points − 1), i from 0")]
     [Source("Even division", Standing.Derived)]
     public static Series<Length> DepthsAlong(
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
         [Parameter("n", "", "how many depths, face and tip included", AtLeast = 2, AtMost = 10000)] int points = 25) =>
         Series.Of<Length>(Depths(BodyText.Embedded(embeddedLength), points));
 

@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -23,10 +24,10 @@ public static class CrushingIce
     [Source(Derivation, Standing.Derived)]
     [Example("ShortBodyCrushing(10 MPa, 17 mm, 120 mm, 40 mm)", "5650.473 N")]
     public static Force ShortBodyCrushing(
-        [Parameter("σ_b", "MPa", Strength, Above = 0, UsualFrom = 5, UsualTo = 25)] Pressure bearingStrength,
-        [Parameter("D", "mm", BodyText.Width, Above = 0)] Length width,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
-        [Parameter("a", "mm", ArmMeaning, AtLeast = 0, UsualTo = 300)] Length leverArm)
+        [Parameter("σ_b", "MPa", Strength, Above = 0, AtMost = Most.Megapascals, UsualFrom = 5, UsualTo = 25)] Pressure bearingStrength,
+        [Parameter("D", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
+        [Parameter("a", "mm", ArmMeaning, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm)
     {
         double length = BodyText.Embedded(embeddedLength), reach = length + (2 * BodyText.LeverArm(leverArm));
         return Force.FromNewtons(Bearing(bearingStrength, width) * length * length / (Math.Sqrt((reach * reach) + (length * length)) + reach));
@@ -40,10 +41,10 @@ public static class CrushingIce
     [Source(Derivation, Standing.Derived)]
     [Example("LongBodyCrushing(10 MPa, 17 mm, 186.9341 N·m, 40 mm)", "3678.435 N")]
     public static Force LongBodyCrushing(
-        [Parameter("σ_b", "MPa", Strength, Above = 0, UsualFrom = 5, UsualTo = 25)] Pressure bearingStrength,
-        [Parameter("D", "mm", BodyText.Width, Above = 0)] Length width,
-        [Parameter("M_pl", "N·m", "plastic moment of the body", Above = 0)] Torque plasticMoment,
-        [Parameter("a", "mm", ArmMeaning, AtLeast = 0, UsualTo = 300)] Length leverArm) =>
+        [Parameter("σ_b", "MPa", Strength, Above = 0, AtMost = Most.Megapascals, UsualFrom = 5, UsualTo = 25)] Pressure bearingStrength,
+        [Parameter("D", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width,
+        [Parameter("M_pl", "N·m", "plastic moment of the body", Above = 0, AtMost = Most.NewtonMetres)] Torque plasticMoment,
+        [Parameter("a", "mm", ArmMeaning, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm) =>
         Force.FromNewtons(LongCapacity(Bearing(bearingStrength, width), plasticMoment, leverArm));
 
     /// <summary>Depth of the plastic hinge of a long body in crushing ice, in m: P_l/q.</summary>
@@ -54,10 +55,10 @@ public static class CrushingIce
     [Source(Derivation, Standing.Derived)]
     [Example("CrushingHingeDepth(10 MPa, 17 mm, 186.9341 N·m, 40 mm)", "21.63785 mm")]
     public static Length CrushingHingeDepth(
-        [Parameter("σ_b", "MPa", Strength, Above = 0, UsualFrom = 5, UsualTo = 25)] Pressure bearingStrength,
-        [Parameter("D", "mm", BodyText.Width, Above = 0)] Length width,
-        [Parameter("M_pl", "N·m", "plastic moment of the body", Above = 0)] Torque plasticMoment,
-        [Parameter("a", "mm", ArmMeaning, AtLeast = 0, UsualTo = 300)] Length leverArm)
+        [Parameter("σ_b", "MPa", Strength, Above = 0, AtMost = Most.Megapascals, UsualFrom = 5, UsualTo = 25)] Pressure bearingStrength,
+        [Parameter("D", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width,
+        [Parameter("M_pl", "N·m", "plastic moment of the body", Above = 0, AtMost = Most.NewtonMetres)] Torque plasticMoment,
+        [Parameter("a", "mm", ArmMeaning, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm)
     {
         double q = Bearing(bearingStrength, width);
         return Length.FromMeters(LongCapacity(q, plasticMoment, leverArm) / q);
@@ -66,10 +67,10 @@ public static class CrushingIce
     // The usual form q(√(a² + 2M/q) − a) loses digits in strong ice; this is the same number.
     private static double LongCapacity(double q, Torque plasticMoment, Length leverArm)
     {
-        double twice = 2 * Require.Above(plasticMoment.NewtonMeters, 0, "N·m", nameof(plasticMoment)), arm = BodyText.LeverArm(leverArm);
+        double twice = 2 * Admit.Positive(plasticMoment.NewtonMeters, Most.NewtonMetres, Scale.NewtonMetre, nameof(plasticMoment)), arm = BodyText.LeverArm(leverArm);
         return twice / (Math.Sqrt((arm * arm) + (twice / q)) + arm);
     }
 
     private static double Bearing(Pressure bearingStrength, Length width) =>
-        Require.Above(bearingStrength.Megapascals, 0, "MPa", nameof(bearingStrength)) * 1e6 * BodyText.Wide(width);
+        Admit.Positive(bearingStrength.Pascals, Most.Megapascals, Scale.Megapascal, nameof(bearingStrength)) * BodyText.Wide(width);
 }

@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -22,12 +23,12 @@ public static class FiniteBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("FiniteBodyDeflection(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm, 20 mm)", "0.04291001 mm")]
     public static Length FiniteBodyDeflection(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Length.FromMeters(Shape(load, leverArm, foundationStiffness, flexuralRigidity, embeddedLength, depth).Deflection);
 
     /// <summary>Slope −dy/dx of an embedded body of finite length at a depth, in rad: positive where the outer end leans with the load.</summary>
@@ -44,12 +45,12 @@ public static class FiniteBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("FiniteBodySlope(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm, 20 mm)", "0.003066398 rad")]
     public static Angle FiniteBodySlope(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Angle.FromRadians(Shape(load, leverArm, foundationStiffness, flexuralRigidity, embeddedLength, depth).Slope);
 
     /// <summary>Bending moment in an embedded body of finite length at a depth, in N·m.</summary>
@@ -66,12 +67,12 @@ public static class FiniteBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("FiniteBodyMoment(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm, 20 mm)", "41.28591 N·m")]
     public static Torque FiniteBodyMoment(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Torque.FromNewtonMeters(Shape(load, leverArm, foundationStiffness, flexuralRigidity, embeddedLength, depth).Moment);
 
     /// <summary>Shear force in an embedded body of finite length at a depth, in N.</summary>
@@ -88,17 +89,17 @@ public static class FiniteBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("FiniteBodyShear(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm, 20 mm)", "-601.5951 N")]
     public static Force FiniteBodyShear(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("L", "mm", BodyText.Length, Above = 0, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Force.FromNewtons(Shape(load, leverArm, foundationStiffness, flexuralRigidity, embeddedLength, depth).Shear);
 
     private static WinklerBeam.State Shape(Force load, Length leverArm, Pressure foundationStiffness, Quantity flexuralRigidity, Length embeddedLength, Length depth)
     {
-        double newtons = Require.Finite(load.Newtons, nameof(load)), stiffness = BodyText.Bed(foundationStiffness), length = BodyText.Embedded(embeddedLength);
+        double newtons = BodyText.Newtons(load), stiffness = BodyText.Bed(foundationStiffness), length = BodyText.Embedded(embeddedLength);
         double beta = WinklerBeam.Beta(stiffness, BodyText.Rigid(flexuralRigidity));
         return WinklerBeam.Finite(newtons, newtons * BodyText.LeverArm(leverArm), stiffness, beta, length, BodyText.At(depth, length));
     }

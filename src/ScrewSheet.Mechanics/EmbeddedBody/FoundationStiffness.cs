@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -18,11 +19,11 @@ public static class FoundationStiffness
     [Example("FlexuralRigidity(200 GPa, 2214.087 mm⁴)", "442.8174 N·m²")]
     [return: InUnit("N·m²")]
     public static Quantity FlexuralRigidity(
-        [Parameter("E", "GPa", "elastic modulus of the body", Above = 0, UsualFrom = 3, UsualTo = 220)] Pressure elasticModulus,
-        [Parameter("I", "mm⁴", "second moment of area of its smallest section", Above = 0)] AreaMomentOfInertia secondMoment) =>
+        [Parameter("E", "GPa", "elastic modulus of the body", Above = 0, AtMost = Most.Gigapascals, UsualFrom = 3, UsualTo = 220)] Pressure elasticModulus,
+        [Parameter("I", "mm⁴", "second moment of area of its smallest section", Above = 0, AtMost = Most.QuarticMillimetres)] AreaMomentOfInertia secondMoment) =>
         Quantity.FromSi(
-            Require.Above(elasticModulus.Gigapascals, 0, "GPa", nameof(elasticModulus)) * 1e9
-            * Require.Above(secondMoment.MetersToTheFourth, 0, "m⁴", nameof(secondMoment)), BodyText.RigidityDimension);
+            Admit.Positive(elasticModulus.Pascals, Most.Gigapascals, Scale.Gigapascal, nameof(elasticModulus))
+            * Admit.Positive(secondMoment.MetersToTheFourth, Most.QuarticMillimetres, Scale.QuarticMillimetre, nameof(secondMoment)), BodyText.RigidityDimension);
 
     /// <summary>Foundation stiffness per unit length k = k0·D, in N/m².</summary>
     /// <exception cref="DomainException">A value is not positive.</exception>
@@ -31,9 +32,9 @@ public static class FoundationStiffness
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("SubgradeStiffness(350000000 N/m³, 68 mm)", "23.80000 MPa")]
     public static Pressure SubgradeStiffness(
-        [Parameter("k0", "N/m³", "subgrade modulus: pressure for each metre of displacement", Above = 0)] SpecificWeight subgradeModulus,
-        [Parameter("D", "mm", BodyText.Width, Above = 0)] Length width) =>
-        Pressure.FromPascals(Require.Above(subgradeModulus.NewtonsPerCubicMeter, 0, "N/m³", nameof(subgradeModulus)) * BodyText.Wide(width));
+        [Parameter("k0", "N/m³", "subgrade modulus: pressure for each metre of displacement", Above = 0, AtMost = BodyText.MostSubgrade)] SpecificWeight subgradeModulus,
+        [Parameter("D", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width) =>
+        Pressure.FromPascals(Admit.Positive(subgradeModulus.NewtonsPerCubicMeter, BodyText.MostSubgrade, new Scale("N/m³", 1), nameof(subgradeModulus)) * BodyText.Wide(width));
 
     /// <summary>Characteristic length 1/β of a beam on an elastic bed, in m: β = (k/(4EI))^(1/4).</summary>
     /// <exception cref="DomainException">A value is not positive, or the rigidity is not in N·m².</exception>
@@ -43,8 +44,8 @@ public static class FoundationStiffness
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("CharacteristicLength(1 GPa, 442.8173 N·m²)", "36.48137 mm")]
     public static Length CharacteristicLength(
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity) =>
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity) =>
         Length.FromMeters(1 / WinklerBeam.Beta(BodyText.Bed(foundationStiffness), BodyText.Rigid(flexuralRigidity)));
 
     /// <summary>Whether a body is short enough to move as a rigid bar, long enough that its tip does not matter, or between.</summary>
@@ -54,10 +55,10 @@ public static class FoundationStiffness
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("EmbeddedLengthClass(120 mm, 36.48137 mm)", "SemiInfinite")]
     public static LengthClass EmbeddedLengthClass(
-        [Parameter("L", "mm", BodyText.Length, Above = 0)] Length embeddedLength,
-        [Parameter("λ", "mm", "characteristic length 1/β", Above = 0)] Length characteristicLength)
+        [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres)] Length embeddedLength,
+        [Parameter("λ", "mm", "characteristic length 1/β", Above = 0, AtMost = Most.Millimetres)] Length characteristicLength)
     {
-        double ratio = BodyText.Embedded(embeddedLength) * 1000 / Require.Above(characteristicLength.Millimeters, 0, "mm", nameof(characteristicLength));
+        double ratio = BodyText.Embedded(embeddedLength) / Admit.Positive(characteristicLength.Meters, Most.Millimetres, Scale.Millimetre, nameof(characteristicLength));
         return ratio < Math.PI / 4 ? LengthClass.Rigid : ratio > Math.PI ? LengthClass.SemiInfinite : LengthClass.Finite;
     }
 
@@ -68,10 +69,10 @@ public static class FoundationStiffness
     [Source("A. B. Vesic, Bending of beams resting on isotropic elastic solid, ASCE J. Eng. Mech. Div., 1961", Standing.FromMemory)]
     [Example("FoundationModulusVesic(5000 MPa, 0.325, 17 mm, 442.8173 N·m²)", "3616.114 MPa")]
     public static Pressure FoundationModulusVesic(
-        [Parameter("E_s", "MPa", "elastic modulus of the ice at the rate and temperature of the load: 9,330 at an instant, about 1,000 slowly", Above = 0, UsualFrom = 100, UsualTo = 10000)] Pressure iceModulus,
+        [Parameter("E_s", "MPa", "elastic modulus of the ice at the rate and temperature of the load: 9,330 at an instant, about 1,000 slowly", Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 10000)] Pressure iceModulus,
         [Parameter("ν", "", "Poisson's ratio of the ice", AtLeast = 0, Below = 0.5, UsualFrom = 0.3, UsualTo = 0.4)] double poissonRatio,
-        [Parameter("B", "mm", BodyText.Width, Above = 0)] Length width,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity)
+        [Parameter("B", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity)
     {
         double stiff = Modulus(iceModulus), rigid = BodyText.Rigid(flexuralRigidity), plane = 1 - Squared(poissonRatio), wide = BodyText.Wide(width);
         return Pressure.FromPascals(0.65 * Math.Pow(stiff * wide * wide * wide * wide / rigid, 1.0 / 12) * stiff / plane);
@@ -85,16 +86,16 @@ public static class FoundationStiffness
     [Source("M. A. Biot, Bending of an infinite beam on an elastic foundation, J. Appl. Mech., 1937", Standing.FromMemory)]
     [Example("FoundationModulusBiot(5000 MPa, 0.325, 17 mm, 442.8173 N·m²)", "5341.464 MPa")]
     public static Pressure FoundationModulusBiot(
-        [Parameter("E_s", "MPa", "elastic modulus of the ice at the rate and temperature of the load: 9,330 at an instant, about 1,000 slowly", Above = 0, UsualFrom = 100, UsualTo = 10000)] Pressure iceModulus,
+        [Parameter("E_s", "MPa", "elastic modulus of the ice at the rate and temperature of the load: 9,330 at an instant, about 1,000 slowly", Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 10000)] Pressure iceModulus,
         [Parameter("ν", "", "Poisson's ratio of the ice", AtLeast = 0, Below = 0.5, UsualFrom = 0.3, UsualTo = 0.4)] double poissonRatio,
-        [Parameter("B", "mm", BodyText.Width, Above = 0)] Length width,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity)
+        [Parameter("B", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity)
     {
         double stiff = Modulus(iceModulus), rigid = BodyText.Rigid(flexuralRigidity), plane = 1 - Squared(poissonRatio), wide = BodyText.Wide(width);
         return Pressure.FromPascals(0.95 * stiff / plane * Math.Pow(stiff * wide * wide * wide * wide / (plane * rigid), 0.108));
     }
 
-    private static double Modulus(Pressure iceModulus) => Require.Above(iceModulus.Megapascals, 0, "MPa", nameof(iceModulus)) * 1e6;
+    private static double Modulus(Pressure iceModulus) => Admit.Positive(iceModulus.Pascals, Most.Megapascals, Scale.Megapascal, nameof(iceModulus));
 
     private static double Squared(double poissonRatio) =>
         Require.Below(Require.AtLeast(poissonRatio, 0, "", nameof(poissonRatio)), 0.5, "", nameof(poissonRatio)) * poissonRatio;

@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -19,13 +20,13 @@ public static class InfiniteBeam
     [Source("A. P. Boresi, R. J. Schmidt, O. M. Sidebottom, Advanced Mechanics of Materials, ch. 10", Standing.Read)]
     [Example("InfiniteBeamDeflection(170 kN, 14 MPa, 7380000 N·m², 0 m)", "5.038414 mm")]
     public static Length InfiniteBeamDeflection(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("x", "mm", "distance from the load, either way")] Length distance)
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("x", "mm", "distance from the load, either way", AtLeast = -Most.Millimetres, AtMost = Most.Millimetres)] Length distance)
     {
-        double k = BodyText.Bed(foundationStiffness), beta = WinklerBeam.Beta(k, BodyText.Rigid(flexuralRigidity)), u = beta * Math.Abs(Require.Finite(distance.Meters, nameof(distance)));
-        return Length.FromMeters(Require.Finite(load.Newtons, nameof(load)) * beta / (2 * k) * Math.Exp(-u) * (Math.Cos(u) + Math.Sin(u)));
+        double k = BodyText.Bed(foundationStiffness), beta = WinklerBeam.Beta(k, BodyText.Rigid(flexuralRigidity)), u = beta * Math.Abs(Admit.Signed(distance.Meters, Most.Millimetres, Scale.Millimetre, nameof(distance)));
+        return Length.FromMeters(BodyText.Newtons(load) * beta / (2 * k) * Math.Exp(-u) * (Math.Cos(u) + Math.Sin(u)));
     }
 
     /// <summary>Bending moment of an infinite beam at a distance from its load, in N·m.</summary>
@@ -37,12 +38,12 @@ public static class InfiniteBeam
     [Source("A. P. Boresi, R. J. Schmidt, O. M. Sidebottom, Advanced Mechanics of Materials, ch. 10", Standing.Read)]
     [Example("InfiniteBeamMoment(170 kN, 14 MPa, 7380000 N·m², 0 m)", "51213.68 N·m")]
     public static Torque InfiniteBeamMoment(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("x", "mm", "distance from the load, either way")] Length distance)
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("x", "mm", "distance from the load, either way", AtLeast = -Most.Millimetres, AtMost = Most.Millimetres)] Length distance)
     {
-        double beta = WinklerBeam.Beta(BodyText.Bed(foundationStiffness), BodyText.Rigid(flexuralRigidity)), u = beta * Math.Abs(Require.Finite(distance.Meters, nameof(distance)));
-        return Torque.FromNewtonMeters(Require.Finite(load.Newtons, nameof(load)) / (4 * beta) * Math.Exp(-u) * (Math.Cos(u) - Math.Sin(u)));
+        double beta = WinklerBeam.Beta(BodyText.Bed(foundationStiffness), BodyText.Rigid(flexuralRigidity)), u = beta * Math.Abs(Admit.Signed(distance.Meters, Most.Millimetres, Scale.Millimetre, nameof(distance)));
+        return Torque.FromNewtonMeters(BodyText.Newtons(load) / (4 * beta) * Math.Exp(-u) * (Math.Cos(u) - Math.Sin(u)));
     }
 }

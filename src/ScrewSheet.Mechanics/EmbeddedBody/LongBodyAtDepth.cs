@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -18,11 +19,11 @@ public static class LongBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("LongBodyDeflection(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 20 mm)", "0.03858651 mm")]
     public static Length LongBodyDeflection(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Length.FromMeters(Shape(load, leverArm, foundationStiffness, flexuralRigidity, depth).Deflection);
 
     /// <summary>Slope −dy/dx of a long (semi-infinite) embedded body at a depth, in rad: positive where the outer end leans with the load.</summary>
@@ -35,11 +36,11 @@ public static class LongBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("LongBodySlope(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 20 mm)", "0.002819461 rad")]
     public static Angle LongBodySlope(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Angle.FromRadians(Shape(load, leverArm, foundationStiffness, flexuralRigidity, depth).Slope);
 
     /// <summary>Bending moment in a long (semi-infinite) embedded body at a depth, in N·m.</summary>
@@ -52,11 +53,11 @@ public static class LongBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("LongBodyMoment(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 20 mm)", "42.76902 N·m")]
     public static Torque LongBodyMoment(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Torque.FromNewtonMeters(Shape(load, leverArm, foundationStiffness, flexuralRigidity, depth).Moment);
 
     /// <summary>Shear force in a long (semi-infinite) embedded body at a depth, in N.</summary>
@@ -69,16 +70,16 @@ public static class LongBodyAtDepth
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("LongBodyShear(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 20 mm)", "-468.5081 N")]
     public static Force LongBodyShear(
-        [Parameter("P", "N", BodyText.Load)] Force load,
-        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, UsualTo = 300)] Length leverArm,
-        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
-        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0)] Quantity flexuralRigidity,
-        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0)] Length depth) =>
+        [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
+        [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity,
+        [Parameter("x", "mm", BodyText.Depth, AtLeast = 0, AtMost = Most.Millimetres)] Length depth) =>
         Force.FromNewtons(Shape(load, leverArm, foundationStiffness, flexuralRigidity, depth).Shear);
 
     private static WinklerBeam.State Shape(Force load, Length leverArm, Pressure foundationStiffness, Quantity flexuralRigidity, Length depth)
     {
-        double newtons = Require.Finite(load.Newtons, nameof(load)), stiffness = BodyText.Bed(foundationStiffness);
+        double newtons = BodyText.Newtons(load), stiffness = BodyText.Bed(foundationStiffness);
         double beta = WinklerBeam.Beta(stiffness, BodyText.Rigid(flexuralRigidity));
         return WinklerBeam.Long(newtons, newtons * BodyText.LeverArm(leverArm), stiffness, beta, BodyText.At(depth));
     }

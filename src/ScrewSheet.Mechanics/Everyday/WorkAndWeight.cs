@@ -1,3 +1,4 @@
+using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -17,9 +18,10 @@ public static class WorkAndWeight
     [Source("Definition of work", Standing.Derived)]
     [Example("Work(2 kN, 0.5 m)", "1000 J")]
     public static Energy Work(
-        [Parameter("F", "N", "the force along the way; negative when it acts against it")] Force force,
-        [Parameter("s", "m", "the way")] Length distance) =>
-        Energy.FromJoules(Require.Finite(force.Newtons, nameof(force)) * Require.Finite(distance.Meters, nameof(distance)));
+        [Parameter("F", "kN", "the force along the way; negative when it acts against it", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force force,
+        [Parameter("s", "m", "the way", AtLeast = -Most.Metres, AtMost = Most.Metres)] Length distance) =>
+        Energy.FromJoules(Admit.Signed(force.Newtons, Most.Kilonewtons, Scale.Kilonewton, nameof(force))
+            * Admit.Signed(distance.Meters, Most.Metres, Scale.Metre, nameof(distance)));
 
     /// <summary>The weight of a mass at standard gravity, in newtons.</summary>
     /// <exception cref="DomainException">The mass is negative or not finite.</exception>
@@ -27,8 +29,8 @@ public static class WorkAndWeight
     [Formula("mass*gn", Symbol = "w")]
     [Source("Bureau international des poids et mesures, The International System of Units: standard acceleration of free fall, 9.80665 m/s² by definition", Standing.Derived)]
     [Example("Weight(80 kg)", "784.532 N")]
-    public static Force Weight([Parameter("m", "kg", "the mass", AtLeast = 0)] Mass mass) =>
-        Force.FromNewtons(Require.AtLeast(mass.Kilograms, 0, "kg", nameof(mass)) * Gn);
+    public static Force Weight([Parameter("m", "kg", "the mass", AtLeast = 0, AtMost = Most.Kilograms)] Mass mass) =>
+        Force.FromNewtons(Admit.Between(mass.Kilograms, 0, Most.Kilograms, Scale.Kilogram, nameof(mass)) * Gn);
 
     /// <summary>The standard acceleration of free fall, 9.80665 m/s².</summary>
     [Callable("Everyday", "What is the standard acceleration of free fall?", NotFor = "Matching a textbook that used 9.80 or 9.81 m/s² to its last digit.")]
