@@ -48,7 +48,7 @@ public static class SectionStrength
     /// <exception cref="DomainException">A value is not above 0 or absurd.</exception>
     [Callable(Topic, "The transverse load at which a section yields in shear.", NotFor = "A lever arm long enough to bend: that fails first.")]
     [Formula("shearArea*yieldStrength/Sqrt(3)", Symbol = "V_pl")]
-    [Example("PlasticShearLoad(46.5 mm², 517.1068 MPa)", "13.8827 kN")]
+    [Example("PlasticShearLoad(46.5 mm², 517.1068 MPa)", "13.88266 kN")]
     [Source(Moments, Standing.FromMemory)]
     public static Force PlasticShearLoad(
         [Parameter("A_v", "mm²", "area that carries shear, 2 A/π for a tube", Above = 0, AtMost = Most.SquareMillimetres)] Area shearArea,

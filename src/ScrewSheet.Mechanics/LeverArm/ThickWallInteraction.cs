@@ -91,7 +91,7 @@ public static class ThickWallInteraction
     [Callable(Topic, "The plastic moment a tube still holds beside a pull and a shear force.",
         Assumes = "Section class 1 or 2. Shear lowers the yield strength for pull and bending alike.", NotFor = "Saying when the tube breaks: it folds on, see FoldOverLoad.")]
     [NoFormula("The yield strength lowered by ShearReduction, then the moment factor of the rule at |N| over the lowered plastic axial load.")]
-    [Example("ReducedPlasticMoment(1736.482 N, 3000 N, 17 mm, 1.5 mm, 517.1068 MPa, InteractionRule.Code)", "185.938 N·m")]
+    [Example("ReducedPlasticMoment(1736.482 N, 3000 N, 17 mm, 1.5 mm, 517.1068 MPa, InteractionRule.Code)", "185.9388 N·m")]
     [Source("EN 1993-1-1:2005, 6.2.8 to 6.2.10", Standing.FromMemory)]
     public static Torque ReducedPlasticMoment(
         [Parameter("N", "kN", "load along the body, positive outward; its sign does not matter here", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force axial,
