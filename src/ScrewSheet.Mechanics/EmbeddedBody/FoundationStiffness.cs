@@ -9,6 +9,8 @@ namespace ScrewSheet.Mechanics;
 /// <summary>How stiffly ice holds a body: the foundation stiffness and the estimates for it, the characteristic length and the length class.</summary>
 public static class FoundationStiffness
 {
+    private static readonly Dimension PerMetre = Dimension.Of(-1);
+
     private const string OnNotIn = "For a beam lying on a half space; a body buried in the medium is held up to twice as stiffly, near the free face less.";
 
     /// <summary>Flexural rigidity E·I in N·m².</summary>
@@ -35,6 +37,18 @@ public static class FoundationStiffness
         [Parameter("k0", "N/m³", "subgrade modulus: pressure for each metre of displacement", Above = 0, AtMost = BodyText.MostSubgrade)] SpecificWeight subgradeModulus,
         [Parameter("D", "mm", BodyText.Width, Above = 0, AtMost = Most.Millimetres)] Length width) =>
         Pressure.FromPascals(Admit.Positive(subgradeModulus.NewtonsPerCubicMeter, BodyText.MostSubgrade, new Scale("N/m³", 1), nameof(subgradeModulus)) * BodyText.Wide(width));
+
+    /// <summary>β of a beam on an elastic bed, in 1/m: (k/(4EI))^(1/4).</summary>
+    /// <exception cref="DomainException">A value is out of range, or the rigidity is not in N·m².</exception>
+    [Callable(BodyText.Topic, "How stiff is the ice against the body (β)?", Assumes = BodyText.Elastic)]
+    [Formula("Pow(foundationStiffness/(4*flexuralRigidity), 0.25)", Symbol = "β")]
+    [Source(BodyText.Hetenyi, Standing.SecondHand)]
+    [Example("FoundationBeta(1 GPa, 442.8173 N·m²)", "27.41125 1/m")]
+    [return: InUnit("1/m")]
+    public static Quantity FoundationBeta(
+        [Parameter("k", "MPa", BodyText.Stiffness, Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 11000)] Pressure foundationStiffness,
+        [Parameter("EI", "N·m²", BodyText.Rigidity, Above = 0, AtMost = BodyText.MostRigidity)] Quantity flexuralRigidity) =>
+        Quantity.FromSi(WinklerBeam.Beta(BodyText.Bed(foundationStiffness), BodyText.Rigid(flexuralRigidity)), PerMetre);
 
     /// <summary>Characteristic length 1/β of a beam on an elastic bed, in m: β = (k/(4EI))^(1/4).</summary>
     /// <exception cref="DomainException">A value is not positive, or the rigidity is not in N·m².</exception>

@@ -36,7 +36,7 @@ public static class ConcreteCones
     [Callable(Topic, "What does a concrete cone of a deep cast-in anchor carry?", Assumes = "Cast-in headed anchor, 11 in to 25 in deep.", NotFor = NotIce)]
     [Formula("16*4.4482216152605*Sqrt(concreteStrength/6894.757293168362)*Pow(depth/0.0254, 5.0/3)", Symbol = "N")]
     [Source("ACI 318-19, 17.6.2", Standing.FromMemory)]
-    [Example("ConcreteConeDeep(27.57903 MPa, 508 mm)", "663.382 kN")]
+    [Example("ConcreteConeDeep(27.57903 MPa, 508 mm)", "663.3149 kN")]
     public static Force ConcreteConeDeep(
         [Parameter("f'c", "MPa", "compressive strength of the concrete, cylinder", Above = 0, AtMost = Most.Megapascals, UsualFrom = 12, UsualTo = 60)] Pressure concreteStrength,
         [Parameter("h", "mm", Depth, Above = 0, AtMost = MostMillimetres, UsualFrom = 279.4, UsualTo = 635)] Length depth) =>

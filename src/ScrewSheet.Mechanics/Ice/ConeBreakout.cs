@@ -66,7 +66,7 @@ public static class ConeBreakout
         [Parameter("K_Ic", "kPa·m^0.5", "fracture toughness of the ice", Above = 0, AtMost = MostToughness, UsualFrom = 50, UsualTo = 150)] Quantity fractureToughness,
         [Parameter("h", "mm", Depth, Above = 0, AtMost = MostMillimetres, UsualFrom = 20, UsualTo = 100)] Length depth)
     {
-        if (fractureToughness.Dimension != Ice.Toughness) throw new DomainException("fractureToughness must be in kPa·m^0.5: a stress times the root of a length.", nameof(fractureToughness));
+        if (fractureToughness.Dimension != IceValues.Toughness) throw new DomainException("fractureToughness must be in kPa·m^0.5: a stress times the root of a length.", nameof(fractureToughness));
         double toughness = Admit.Positive(fractureToughness.Si, MostToughness, new Scale("kPa·m^0.5", 1e3), nameof(fractureToughness));
         double deep = Deep(depth);
         return Force.FromNewtons(2.1 * toughness * deep * Math.Sqrt(deep));

@@ -77,6 +77,7 @@ public static class IceProperties
     [Callable(Topic, "How fast does ice creep at a temperature (Glen's parameter A, exponent 3)?", Assumes = "Straight line of the logarithm between −10, −5 and 0 °C.", NotFor = "Colder ice than −10 °C: no value is given here; and loads shorter than hours.")]
     [NoFormula("straight line of ln A between 3.5e-25 at −10 °C, 9.3e-25 at −5 °C and 2.4e-24 at 0 °C")]
     [Source(CreepSource, Standing.FromMemory)]
+    [Example("IceCreepParameter(-10 °C)", "3.50000e-25 m³·s^5/kg^3")]
     [return: InUnit("m³·s^5/kg^3")]
     public static Quantity IceCreepParameter([Parameter("T", "°C", "temperature of the ice", AtLeast = -10, AtMost = 0)] Temperature temperature) =>
         Quantity.FromSi(Creep(temperature), CreepDimension);

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace ScrewSheet.Mechanics;
 
-/// <summary>A screw as it stands in the ice: body, geometry, ice, and the factors of the safety format. Made by <see cref="Placements.Placement"/>, changed by <c>with</c>.</summary>
+/// <summary>A screw as it stands in the ice: body, geometry, ice, and the factors of the safety format. Made by <see cref="Placements.PlaceScrew"/>, changed by <c>with</c>.</summary>
 [SheetRecord("a screw as it stands in the ice: body, geometry, ice and factors")]
 public sealed record ScrewPlacement
 {

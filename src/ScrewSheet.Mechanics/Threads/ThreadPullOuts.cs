@@ -10,7 +10,7 @@ public static class ThreadPullOuts
 {
     internal const string Topic = "Threads";
     private const string Cylinder = "shear cylinder over the outer thread diameter; same form as the uniform-bond model of bonded anchors (R. A. Cook and others, 1998)";
-    private const string NotFor = "A thread in old grooves or in a film of melt water, which hold next to nothing: count only length cut into fresh, dry ice. Natural ice spreads by 30 to 50 %.";
+    private const string NotFor = "A thread in old grooves or in a film of melt water, which hold next to nothing: count only length cut into fresh, dry ice, and take melt-out as more ice lost, not as weaker ice. Natural ice spreads by 30 to 50 %.";
     private const string Tau = "shear strength of the ice; 0.6 to 1.1 MPa were measured in fresh-water ice at −10 °C";
 
     /// <summary>Thread in sound ice after the surface ice has gone, in m: L − p − c − unthreaded tip − re-bored length, and 0 where nothing is left.</summary>
@@ -94,7 +94,7 @@ public static class ThreadPullOuts
     [Formula("1800*Pow(specificGravity, 1.5)*Pow(diameter/0.0254, 0.75)*4.4482216152605/0.0254", Symbol = "W")]
     [CautionWhen("true", "A rule for wood, not for ice.")]
     [Source("National Design Specification for Wood Construction, lag screw withdrawal", Standing.FromMemory)]
-    [Example("LagScrewWithdrawal(0.5, 12.7 mm)", "66.269 kN/m")]
+    [Example("LagScrewWithdrawal(0.5, 12.7 mm)", "66.26859 kN/m")]
     public static ForcePerLength LagScrewWithdrawal(
         [Parameter("G", "", "specific gravity of the wood", Above = 0, AtMost = 2, UsualFrom = 0.3, UsualTo = 0.75)] double specificGravity,
         [Parameter("D", "mm", "diameter of the unthreaded shank", Above = 0, AtMost = Most.Millimetres, UsualFrom = 6, UsualTo = 32)] Length diameter)

@@ -81,7 +81,7 @@ internal static class EmbeddedBodyChecks
             string what = $"LongBody, tube S, 1 kN, k {row.K} GPa, a {row.A} mm: ";
             return new[]
             {
-                CheckRow.Arithmetic(Group, what + "1/λ", row.Beta, "1/m", () => 1 / FoundationStiffness.CharacteristicLength(k, TubeS).Meters),
+                CheckRow.Arithmetic(Group, what + "FoundationBeta", row.Beta, "1/m", () => FoundationStiffness.FoundationBeta(k, TubeS).Si),
                 CheckRow.Arithmetic(Group, what + "HeadDeflection", row.Y0, "mm", () => body.HeadDeflection.Millimeters),
                 CheckRow.Arithmetic(Group, what + "HeadSlope", row.Theta, "rad", () => body.HeadSlope.Radians),
                 CheckRow.Arithmetic(Group, what + "MaxMomentDepth", row.Xm, "mm", () => body.MaxMomentDepth.Millimeters),

@@ -15,11 +15,11 @@ internal static class IceChecks
 
     private static Pressure MPa(double megapascals) => Pressure.FromMegapascals(megapascals);
 
-    private static ElasticAggregate Voigt => ElasticAggregates.VoigtAverage(Ice.C11, Ice.C12, Ice.C13, Ice.C33, Ice.C44);
+    private static ElasticAggregate Voigt => ElasticAggregates.VoigtAverage(IceValues.C11, IceValues.C12, IceValues.C13, IceValues.C33, IceValues.C44);
 
-    private static ElasticAggregate Reuss => ElasticAggregates.ReussAverage(Ice.C11, Ice.C12, Ice.C13, Ice.C33, Ice.C44);
+    private static ElasticAggregate Reuss => ElasticAggregates.ReussAverage(IceValues.C11, IceValues.C12, IceValues.C13, IceValues.C33, IceValues.C44);
 
-    private static ElasticAggregate Hill => ElasticAggregates.HillAverage(Ice.C11, Ice.C12, Ice.C13, Ice.C33, Ice.C44);
+    private static ElasticAggregate Hill => ElasticAggregates.HillAverage(IceValues.C11, IceValues.C12, IceValues.C13, IceValues.C33, IceValues.C44);
 
     [CheckTable]
     public static IEnumerable<CheckRow> Elastic =>
@@ -86,7 +86,7 @@ internal static class IceChecks
 
     private static double Creep(double celsius) => IceProperties.IceCreepParameter(Temperature.FromDegreesCelsius(celsius)).Si;
 
-    private static double Fracture(double kilo, double depth) => ConeBreakout.IceFractureAnalogue(Quantity.FromSi(kilo * 1000, Ice.FractureToughnessLow.Dimension), Mm(depth)).Kilonewtons;
+    private static double Fracture(double kilo, double depth) => ConeBreakout.IceFractureAnalogue(Quantity.FromSi(kilo * 1000, IceValues.FractureToughnessLow.Dimension), Mm(depth)).Kilonewtons;
 
     private static Force Aci(Quantity coefficient) => ConcreteCones.ConcreteCone(coefficient, Pressure.FromPoundsForcePerSquareInch(4000), Length.FromInches(4));
 }

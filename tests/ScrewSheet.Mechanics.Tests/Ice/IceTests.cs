@@ -53,7 +53,7 @@ public sealed class IceTests
     public void TheFractureForm_GrowsWithThePowerOneAndAHalfOfDepth() =>
         Gen.Select(Gen.Double[20, 100], Gen.Double[1.1, 4]).Sample((depth, more) =>
         {
-            double once = ConeBreakout.IceFractureAnalogue(Ice.FractureToughnessHigh, Mm(depth)).Newtons, deep = ConeBreakout.IceFractureAnalogue(Ice.FractureToughnessHigh, Mm(depth * more)).Newtons;
+            double once = ConeBreakout.IceFractureAnalogue(IceValues.FractureToughnessHigh, Mm(depth)).Newtons, deep = ConeBreakout.IceFractureAnalogue(IceValues.FractureToughnessHigh, Mm(depth * more)).Newtons;
             return Math.Abs(deep - (once * Math.Pow(more, 1.5))) < 1e-9 * deep;
         });
 
@@ -72,7 +72,7 @@ public sealed class IceTests
     [Fact]
     public void ToughnessInMPaRootMillimetre_IsThatInKPaRootMetreTimes0_0316()
     {
-        Dimension toughness = Ice.FractureToughnessLow.Dimension;
+        Dimension toughness = IceValues.FractureToughnessLow.Dimension;
         double oneInSi = 1e6 * Math.Sqrt(1e-3);
         Assert.Equal(0.0316228, Quantity.FromSi(1000, toughness).Si / oneInSi, 1e-7);
     }
@@ -85,7 +85,7 @@ public sealed class IceTests
         Assert.Equal("tensileStrength must be greater than 0 MPa; it is -1 MPa.", Refusal(() => ConeBreakout.IceConeAnalogue(MPa(-1), Mm(40))));
         Assert.Equal("weibullModulus must be greater than 0; it is 0.", Refusal(() => IceProperties.IceSizeEffect(Volume.FromLiters(1), Volume.FromLiters(1), 0)));
         Assert.Equal("grainSize must be greater than 0 mm; it is 0 mm.", Refusal(() => IceProperties.IceCrackStartStress(Mm(0))));
-        Assert.Equal("c12 must be less than c11 in a stable crystal.", Refusal(() => ElasticAggregates.VoigtAverage(Ice.C11, Ice.C11, Ice.C13, Ice.C33, Ice.C44)));
+        Assert.Equal("c12 must be less than c11 in a stable crystal.", Refusal(() => ElasticAggregates.VoigtAverage(IceValues.C11, IceValues.C11, IceValues.C13, IceValues.C33, IceValues.C44)));
     }
 
     [Fact]

@@ -18,7 +18,7 @@ internal static class PlacementChecks
 
     /// <summary>The worked set: set angle 10°, offset 10 mm, unthreaded tip 10 mm, σ_b 20 MPa, τ 1.1 MPa.</summary>
     internal static ScrewPlacement Worked(double length, double iceLost, double bearing = 20, Material? material = null, double degrees = 10) =>
-        Placements.Placement(TubeS, material ?? Materials.Steel4130Normalised, Mm(length), Angle.FromDegrees(degrees), Mm(0), Mm(iceLost), Mm(10), Mm(10),
+        Placements.PlaceScrew(TubeS, material ?? Materials.Steel4130Normalised, Mm(length), Angle.FromDegrees(degrees), Mm(0), Mm(iceLost), Mm(10), Mm(10),
             Pressure.FromMegapascals(bearing), Pressure.FromMegapascals(1.1));
 
     /// <summary>The case of the first row: lever arm 50 mm, 90 mm in sound ice.</summary>

@@ -7,7 +7,7 @@ namespace ScrewSheet.Mechanics;
 
 /// <summary>Measured properties of ice. Ranges are given by their two ends; natural ice spreads by 30 to 50 % besides.</summary>
 [SheetValues("measured properties of ice")]
-public static class Ice
+public static class IceValues
 {
     private const string Petrovic = "J. J. Petrovic, Mechanical properties of ice and snow (review), J. Mater. Sci. 38, 2003: −10 to −20 °C";
     private const string Frederking = "R. M. W. Frederking, O. J. Svec, G. W. Timco, 1988: columnar fresh-water ice, −10 °C, asymmetric four-point bending";
