@@ -23,7 +23,7 @@ internal static class BodyText
     public const string Elastic = "The ice is a bed of independent linear springs (Winkler); body straight, of one section, elastic.";
     public const string NotStrength = "A strength: ice under a loaded body crushes at a few kN, so this is stiffness and first crushing only.";
 
-    public const string Hetenyi = "M. Hetenyi, Beams on Elastic Foundation, University of Michigan Press, 1946; re-derived and checked against a direct boundary-value solution";
+    public const string Hetenyi = "Hetenyi, Beams on Elastic Foundation, University of Michigan Press, 1946; re-derived and checked against a direct boundary-value solution";
 
     public static readonly Dimension RigidityDimension = Dimension.Of(3, 1, -2);
 

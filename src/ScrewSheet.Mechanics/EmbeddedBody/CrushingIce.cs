@@ -10,7 +10,7 @@ public static class CrushingIce
 {
     private const string Assumes = "The ice crushes at one pressure over the width of the body, at every depth; the body is rigid up to its plastic moment.";
     private const string NotFor = "More than a first finder of the governing mode: confinement growing with depth, rate and fold-over are left out, so these lie below pull tests in good ice.";
-    private const string Broms = "B. B. Broms, Lateral resistance of piles in cohesive soils, J. Soil Mech. Found. Div. ASCE 90(SM2), 27-63, 1964";
+    private const string Broms = "Broms, Lateral resistance of piles in cohesive soils, J. Soil Mech. Found. Div. ASCE 90(SM2), 27-63, 1964";
     private const string Derivation = "formula derived here from equilibrium of a rigid-plastic body; same algebra as dowel-type fasteners";
     private const string Strength = "bearing (crushing) strength of confined ice at the rate and temperature of the load";
     private const string ArmMeaning = "lever arm: distance from the sound ice to the load line, 0 or more";

@@ -80,7 +80,7 @@ public static class FoundationStiffness
     /// <exception cref="DomainException">A value is not positive, Poisson's ratio is 0.5 or more, or the rigidity is not in N·m².</exception>
     [Callable(BodyText.Topic, "What foundation stiffness goes with an ice modulus (Vesic)?", Assumes = OnNotIn, NotFor = "More than an estimate: between Vesic and Biot lies a factor of 1.5.")]
     [Formula("0.65*Pow(iceModulus*Pow(width, 4)/flexuralRigidity, 1.0/12)*iceModulus/(1 - poissonRatio*poissonRatio)", Symbol = "k")]
-    [Source("A. B. Vesic, Bending of beams resting on isotropic elastic solid, ASCE J. Eng. Mech. Div., 1961", Standing.FromMemory)]
+    [Source("Vesic, 1961", Standing.FromMemory)]
     [Example("FoundationModulusVesic(5000 MPa, 0.325, 17 mm, 442.8173 N·m²)", "3616.114 MPa")]
     public static Pressure FoundationModulusVesic(
         [Parameter("E_s", "MPa", "elastic modulus of the ice at the rate and temperature of the load: 9,330 at an instant, about 1,000 slowly", Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 10000)] Pressure iceModulus,
@@ -97,7 +97,7 @@ public static class FoundationStiffness
     [Callable(BodyText.Topic, "What foundation stiffness goes with an ice modulus (Biot)?", Assumes = OnNotIn, NotFor = "More than an estimate: between Vesic and Biot lies a factor of 1.5.")]
     [Let("plane", "1 - poissonRatio*poissonRatio", "")]
     [Formula("0.95*iceModulus/plane*Pow(iceModulus*Pow(width, 4)/(plane*flexuralRigidity), 0.108)", Symbol = "k")]
-    [Source("M. A. Biot, Bending of an infinite beam on an elastic foundation, J. Appl. Mech., 1937", Standing.FromMemory)]
+    [Source("Biot, 1937", Standing.FromMemory)]
     [Example("FoundationModulusBiot(5000 MPa, 0.325, 17 mm, 442.8173 N·m²)", "5341.464 MPa")]
     public static Pressure FoundationModulusBiot(
         [Parameter("E_s", "MPa", "elastic modulus of the ice at the rate and temperature of the load: 9,330 at an instant, about 1,000 slowly", Above = 0, AtMost = Most.Megapascals, UsualFrom = 100, UsualTo = 10000)] Pressure iceModulus,

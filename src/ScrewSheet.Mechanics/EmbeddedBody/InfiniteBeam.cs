@@ -17,7 +17,7 @@ public static class InfiniteBeam
     [Let("beta", BodyText.BetaFormula, "1/m")]
     [Let("u", "beta*Abs(distance)", "")]
     [Formula("load*beta/(2*foundationStiffness)*Exp(-u)*(Cos(u) + Sin(u))", Symbol = "y")]
-    [Source("A. P. Boresi, R. J. Schmidt, O. M. Sidebottom, Advanced Mechanics of Materials, ch. 10", Standing.Read)]
+    [Source("Boresi, Schmidt and Sidebottom, Advanced Mechanics of Materials, ch. 10", Standing.Read)]
     [Example("InfiniteBeamDeflection(170 kN, 14 MPa, 7380000 N·m², 0 m)", "5.038414 mm")]
     public static Length InfiniteBeamDeflection(
         [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
@@ -35,7 +35,7 @@ public static class InfiniteBeam
     [Let("beta", BodyText.BetaFormula, "1/m")]
     [Let("u", "beta*Abs(distance)", "")]
     [Formula("load/(4*beta)*Exp(-u)*(Cos(u) - Sin(u))", Symbol = "M")]
-    [Source("A. P. Boresi, R. J. Schmidt, O. M. Sidebottom, Advanced Mechanics of Materials, ch. 10", Standing.Read)]
+    [Source("Boresi, Schmidt and Sidebottom, Advanced Mechanics of Materials, ch. 10", Standing.Read)]
     [Example("InfiniteBeamMoment(170 kN, 14 MPa, 7380000 N·m², 0 m)", "51213.68 N·m")]
     public static Torque InfiniteBeamMoment(
         [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,

@@ -38,7 +38,7 @@ public static class RigidBodyAtDepth
     [Let("share", "depth/embeddedLength", "")]
     [Formula("load*(leverArm + depth) - load*depth*share*(2 + 3*leverArm/embeddedLength - share*(1 + 2*leverArm/embeddedLength))", Symbol = "M")]
     [Source(Statics, Standing.Derived)]
-    [Example("RigidBodyMoment(1 kN, 40 mm, 120 mm, 24 mm)", "51.84000 N·m")]
+    [Example("RigidBodyMoment(1 kN, 40 mm, 120 mm, 24 mm)", "51.20000 N·m")]
     public static Torque RigidBodyMoment(
         [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
         [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,

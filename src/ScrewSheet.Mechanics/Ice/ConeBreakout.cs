@@ -48,7 +48,7 @@ public static class ConeBreakout
     [Callable(Topic, "What would a 35° breakout body of ice carry, by analogy?", Assumes = "Even tension over the area 9 h².", NotFor = NotFor)]
     [Formula("9*tensileStrength*depth*depth", Symbol = "N")]
     [CautionWhen("true", Analogue)]
-    [Source("W. Fuchs, R. Eligehausen, J. E. Breen, Concrete capacity design, 1995: 35° cone, area 9 h²", Standing.FromMemory)]
+    [Source("Fuchs, Eligehausen and Breen, 1995 (concrete capacity design): 35° cone, area 9 h²", Standing.FromMemory)]
     [Example("IceCcdAnalogue(1 MPa, 40 mm)", "14.4000 kN")]
     public static Force IceCcdAnalogue(
         [Parameter("f_t", "MPa", "tensile strength of the ice", Above = 0, AtMost = Most.Megapascals, UsualFrom = 0.7, UsualTo = 3.1)] Pressure tensileStrength,
@@ -60,7 +60,7 @@ public static class ConeBreakout
     [Callable(Topic, "What would a cone of ice carry by its fracture toughness, by analogy?", Assumes = "Linear elastic fracture; √(E·G_F) of concrete read as K_Ic of ice.", NotFor = NotFor)]
     [Formula("2.1*fractureToughness*Pow(depth, 1.5)", Symbol = "N")]
     [CautionWhen("true", Analogue)]
-    [Source("R. Eligehausen, G. Sawade, 1989: N = 2.1 √(E G_F) h^1.5 for concrete", Standing.FromMemory)]
+    [Source("Eligehausen and Sawade, 1989: N = 2.1 √(E G_F) h^1.5 for concrete", Standing.FromMemory)]
     [Example("IceFractureAnalogue(100 kPa·m^0.5, 40 mm)", "1.680000 kN")]
     public static Force IceFractureAnalogue(
         [Parameter("K_Ic", "kPa·m^0.5", "fracture toughness of the ice", Above = 0, AtMost = MostToughness, UsualFrom = 50, UsualTo = 150)] Quantity fractureToughness,

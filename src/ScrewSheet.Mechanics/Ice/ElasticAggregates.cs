@@ -46,7 +46,7 @@ public static class ElasticAggregates
     [Formula("shear", Member = "ShearModulus", Symbol = "G")]
     [Formula("9*bulk*shear/(3*bulk + shear)", Member = "ElasticModulus", Symbol = "E")]
     [Formula("(3*bulk - 2*shear)/(2*(3*bulk + shear))", Member = "PoissonRatio", Symbol = "ν")]
-    [Source("W. Voigt: equal strain in all crystals", Standing.Derived)]
+    [Source("Voigt: equal strain in all crystals", Standing.Derived)]
     [Example("VoigtAverage(13.929 GPa, 7.082 GPa, 5.765 GPa, 15.010 GPa, 3.014 GPa).ElasticModulus", "9.300275 GPa")]
     public static ElasticAggregate VoigtAverage(
         [Parameter("c_11", "GPa", "stiffness across the crystal's axis", Above = 0, AtMost = Most.Gigapascals)] Pressure c11,
@@ -67,7 +67,7 @@ public static class ElasticAggregates
     [Formula("shear", Member = "ShearModulus", Symbol = "G")]
     [Formula("9*bulk*shear/(3*bulk + shear)", Member = "ElasticModulus", Symbol = "E")]
     [Formula("(3*bulk - 2*shear)/(2*(3*bulk + shear))", Member = "PoissonRatio", Symbol = "ν")]
-    [Source("A. Reuss: equal stress in all crystals", Standing.Derived)]
+    [Source("Reuss: equal stress in all crystals", Standing.Derived)]
     [Example("ReussAverage(13.929 GPa, 7.082 GPa, 5.765 GPa, 15.010 GPa, 3.014 GPa).ElasticModulus", "9.093224 GPa")]
     public static ElasticAggregate ReussAverage(
         [Parameter("c_11", "GPa", "stiffness across the crystal's axis", Above = 0, AtMost = Most.Gigapascals)] Pressure c11,
@@ -88,7 +88,7 @@ public static class ElasticAggregates
     [Formula("shear", Member = "ShearModulus", Symbol = "G")]
     [Formula("9*bulk*shear/(3*bulk + shear)", Member = "ElasticModulus", Symbol = "E")]
     [Formula("(3*bulk - 2*shear)/(2*(3*bulk + shear))", Member = "PoissonRatio", Symbol = "ν")]
-    [Source("R. Hill: mean of the two bounds", Standing.Derived)]
+    [Source("Hill: mean of the two bounds", Standing.Derived)]
     [Example("HillAverage(13.929 GPa, 7.082 GPa, 5.765 GPa, 15.010 GPa, 3.014 GPa).ElasticModulus", "9.196900 GPa")]
     public static ElasticAggregate HillAverage(
         [Parameter("c_11", "GPa", "stiffness across the crystal's axis", Above = 0, AtMost = Most.Gigapascals)] Pressure c11,

@@ -10,7 +10,7 @@ namespace ScrewSheet.Mechanics;
 public static class IceProperties
 {
     private const string Topic = "Ice";
-    private const string CreepSource = "K. M. Cuffey, W. S. B. Paterson, The Physics of Glaciers, 2010, creep parameters at −10, −5 and 0 °C; straight line of the logarithm between them is ours";
+    private const string CreepSource = "Cuffey and Paterson, 2010, creep parameters at −10, −5 and 0 °C; straight line of the logarithm between them is ours";
     private const double ModulusSlope = 1.418e-3;
 
     private static readonly Dimension CreepDimension = Dimension.Of(3, -3, 5);
@@ -20,7 +20,7 @@ public static class IceProperties
     [Callable(Topic, "How stiff is ice at a temperature, at an instant?", Assumes = "Isotropic polycrystal, E(−16 °C) = 9.33 GPa, no creep.", NotFor = "Loads that last: over seconds to minutes the modulus falls to 1 GPa and less.")]
     [Let("celsius", "temperature - 273.15", "K")]
     [Formula("9.33e9*(1 - 1.418e-3*celsius)/(1 + 16*1.418e-3)", Symbol = "E")]
-    [Source("P. H. Gammon and others, J. Glaciol. 29, 1983, as usually quoted, with its temperature law", Standing.FromMemory)]
+    [Source("Gammon and others, J. Glaciol. 29, 1983, as usually quoted, with its temperature law", Standing.FromMemory)]
     [Example("IceElasticModulus(-10 °C)", "9.252381 GPa")]
     public static Pressure IceElasticModulus(
         [Parameter("T", "°C", "temperature of the ice", AtLeast = -100, AtMost = 0, UsualFrom = -40, UsualTo = 0)] Temperature temperature)
@@ -33,7 +33,7 @@ public static class IceProperties
     /// <exception cref="DomainException">A value is not positive or absurd.</exception>
     [Callable(Topic, "How much weaker is a larger volume of ice?", Assumes = "Weakest link, evenly stressed volumes.", NotFor = "Crushing under confinement.")]
     [Formula("Pow(referenceVolume/volume, 1/weibullModulus)", Symbol = "σ/σ_ref")]
-    [Source("J. J. Petrovic, J. Mater. Sci. 38, 2003: Weibull modulus about 5", Standing.Read)]
+    [Source("Petrovic, J. Mater. Sci. 38, 2003: Weibull modulus about 5", Standing.Read)]
     [Example("IceSizeEffect(1000 cm³, 1 cm³, 5)", "0.2511886")]
     public static double IceSizeEffect(
         [Parameter("V", "cm³", "the stressed volume", Above = 0, AtMost = 1e12)] Volume volume,
@@ -49,7 +49,7 @@ public static class IceProperties
     /// <exception cref="DomainException">The grain is not positive or absurd.</exception>
     [Callable(Topic, "At which tensile stress do cracks start in granular ice?", Assumes = "Granular ice, brittle.", NotFor = "Columnar ice or ice with voids.")]
     [Formula("0.6e6 + 0.02e6/Sqrt(grainSize)", Symbol = "σ_N")]
-    [Source("J. H. Currier, E. M. Schulson, 1982; E. M. Schulson, P. Duval, Creep and Fracture of Ice, 2009", Standing.FromMemory)]
+    [Source("Currier and Schulson, 1982; Schulson and Duval, 2009", Standing.FromMemory)]
     [Example("IceCrackStartStress(1 mm)", "1.232456 MPa")]
     public static Pressure IceCrackStartStress([Parameter("d", "mm", "grain size", Above = 0, AtMost = Most.Millimetres, UsualFrom = 1, UsualTo = 10)] Length grainSize) =>
         Pressure.FromPascals(0.6e6 + (0.02e6 / Math.Sqrt(Grain(grainSize))));
@@ -58,7 +58,7 @@ public static class IceProperties
     /// <exception cref="DomainException">The grain is not positive or absurd.</exception>
     [Callable(Topic, "At which tensile stress do cracks run through granular ice?", Assumes = "Granular ice, brittle; cracks as long as a grain.", NotFor = "Columnar ice or ice with voids.")]
     [Formula("0.044e6/Sqrt(grainSize)", Symbol = "σ_P")]
-    [Source("J. H. Currier, E. M. Schulson, 1982; E. M. Schulson, P. Duval, Creep and Fracture of Ice, 2009", Standing.FromMemory)]
+    [Source("Currier and Schulson, 1982; Schulson and Duval, 2009", Standing.FromMemory)]
     [Example("IceCrackGrowthStress(1 mm)", "1.391402 MPa")]
     public static Pressure IceCrackGrowthStress([Parameter("d", "mm", "grain size", Above = 0, AtMost = Most.Millimetres, UsualFrom = 1, UsualTo = 10)] Length grainSize) =>
         Pressure.FromPascals(0.044e6 / Math.Sqrt(Grain(grainSize)));

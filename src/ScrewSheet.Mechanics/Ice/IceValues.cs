@@ -9,9 +9,9 @@ namespace ScrewSheet.Mechanics;
 [SheetValues("measured properties of ice")]
 public static class IceValues
 {
-    private const string Petrovic = "J. J. Petrovic, Mechanical properties of ice and snow (review), J. Mater. Sci. 38, 2003: −10 to −20 °C";
-    private const string Frederking = "R. M. W. Frederking, O. J. Svec, G. W. Timco, 1988: columnar fresh-water ice, −10 °C, asymmetric four-point bending";
-    private const string Gammon = "P. H. Gammon and others, Elastic constants of artificial and natural ice samples, J. Glaciol. 29, 1983: −16 °C";
+    private const string Petrovic = "Petrovic, J. Mater. Sci. 38, 2003 (review): −10 to −20 °C";
+    private const string Frederking = "Frederking, Svec and Timco, 1988: columnar fresh-water ice, −10 °C, asymmetric four-point bending";
+    private const string Gammon = "Gammon and others, J. Glaciol. 29, 1983: −16 °C";
 
     internal static readonly Dimension Toughness = Dimension.Of(-1, 1, -2) * Dimension.Of(1).Power(1, 2)!.Value;
 
@@ -42,7 +42,7 @@ public static class IceValues
 
     /// <summary>Compressive strength of fresh granular ice at −10 °C and 1e-3 /s: about 10 MPa.</summary>
     [Member("f_c", "MPa", "compressive strength of fresh granular ice at −10 °C and 1e-3 /s, about")]
-    [Source("E. M. Schulson, P. Duval, Creep and Fracture of Ice, 2009", Standing.FromMemory)]
+    [Source("Schulson and Duval, 2009", Standing.FromMemory)]
     public static Pressure CompressiveStrengthGranular => Pressure.FromMegapascals(10);
 
     /// <summary>Shear strength, mean: 0.6 MPa.</summary>
@@ -72,7 +72,7 @@ public static class IceValues
 
     /// <summary>Crushing strength parallel to the sheet over that normal to it, clear lake ice: about 0.75.</summary>
     [Member("", "", "crushing strength parallel to the sheet over that normal to it, clear lake ice, about; snow ice is isotropic")]
-    [Source("T. R. Butkovich, SIPRE Research Report 11", Standing.Read)]
+    [Source("Butkovich, SIPRE Research Report 11", Standing.Read)]
     public static double CrushingAnisotropy => 0.75;
 
     /// <summary>Elastic modulus of isotropic polycrystalline ice at −16 °C, at an instant: 9.33 GPa.</summary>

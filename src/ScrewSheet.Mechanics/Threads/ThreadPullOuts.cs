@@ -9,7 +9,7 @@ namespace ScrewSheet.Mechanics;
 public static class ThreadPullOuts
 {
     internal const string Topic = "Threads";
-    private const string Cylinder = "shear cylinder over the outer thread diameter; same form as the uniform-bond model of bonded anchors (R. A. Cook and others, 1998)";
+    private const string Cylinder = "shear cylinder over the outer thread diameter; same form as the uniform-bond model of bonded anchors (Cook and others, 1998)";
     private const string NotFor = "A thread in old grooves or in a film of melt water, which hold next to nothing: count only length cut into fresh, dry ice, and take melt-out as more ice lost, not as weaker ice. Natural ice spreads by 30 to 50 %.";
     private const string Tau = "shear strength of the ice; 0.6 to 1.1 MPa were measured in fresh-water ice at −10 °C";
 
@@ -49,7 +49,7 @@ public static class ThreadPullOuts
     /// <exception cref="DomainException">A value is out of range.</exception>
     [Callable(Topic, "How much of the shear cylinder does the shape of the thread use?", Assumes = "The host material is continuous between the threads.", NotFor = "Threads that crumble the ice between their turns.")]
     [Formula("0.5 + 0.57735*threadDepth/pitch", Symbol = "TSF")]
-    [Source("J. R. Chapman and others, J. Biomech. Eng. 118, 1996 (bone screws)", Standing.FromMemory)]
+    [Source("Chapman and others, J. Biomech. Eng. 118, 1996 (bone screws)", Standing.FromMemory)]
     [Example("ThreadShapeFactor(1.5 mm, 3 mm)", "0.788675")]
     public static double ThreadShapeFactor(
         [Parameter("h", "mm", "depth of the thread, crest to root", AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 4)] Length threadDepth,

@@ -8,8 +8,8 @@ namespace ScrewSheet.Mechanics.Tests;
 internal static class EmbeddedBodyChecks
 {
     private const string Group = "Embedded body";
-    private const string Rail = "A. P. Boresi, R. J. Schmidt, O. M. Sidebottom, Advanced Mechanics of Materials, ch. 10, example 1 (railway rail)";
-    private const string Rubber = "A. P. Boresi, R. J. Schmidt, O. M. Sidebottom, Advanced Mechanics of Materials, ch. 10 (I-beam on rubber; inputs from memory)";
+    private const string Rail = "Boresi, Schmidt and Sidebottom, Advanced Mechanics of Materials, ch. 10, example 1 (railway rail)";
+    private const string Rubber = "Boresi, Schmidt and Sidebottom, Advanced Mechanics of Materials, ch. 10 (I-beam on rubber; inputs from memory)";
 
     /// <summary>Tube S of the lever-arm checks, 17.0 × 1.5 mm of steel: 442.8173 N·m².</summary>
     internal static Quantity TubeS => FoundationStiffness.FlexuralRigidity(Pressure.FromGigapascals(200), AreaMomentOfInertia.FromMillimetersToTheFourth(Math.PI / 64 * (Math.Pow(17, 4) - Math.Pow(14, 4))));

@@ -9,6 +9,7 @@ namespace ScrewSheet.Mechanics.Tests;
 internal static class IceChecks
 {
     private const string Group = "Ice";
+    private const string Petrovic = "Petrovic, J. Mater. Sci. 38, 2003 (review)";
     private const string Cone = "Surface cone (analogue)";
 
     private static Length Mm(double millimetres) => Length.FromMillimeters(millimetres);
@@ -34,7 +35,7 @@ internal static class IceChecks
         CheckRow.Arithmetic(Group, "ReussAverage ν", 0.3296894, "", () => Reuss.PoissonRatio),
         CheckRow.Arithmetic(Group, "HillAverage E", 9.196900, "GPa", () => Hill.ElasticModulus.Gigapascals),
         CheckRow.Arithmetic(Group, "HillAverage ν", 0.3277519, "", () => Hill.PoissonRatio),
-        CheckRow.Printed(Group, "HillAverage E against the quoted isotropic value, within 1.5 %", "9.33", "GPa", "P. H. Gammon and others, J. Glaciol. 29, 1983, as usually quoted", Standing.FromMemory,
+        CheckRow.Printed(Group, "HillAverage E against the quoted isotropic value, within 1.5 %", "9.33", "GPa", "Gammon and others, J. Glaciol. 29, 1983, as usually quoted", Standing.FromMemory,
             () => Hill.ElasticModulus.Gigapascals, units: 14),
         CheckRow.Arithmetic(Group, "IceElasticModulus at 0 °C", 9.123017, "GPa", () => IceProperties.IceElasticModulus(Temperature.FromDegreesCelsius(0)).Gigapascals),
         CheckRow.Arithmetic(Group, "IceElasticModulus at −10 °C", 9.252381, "GPa", () => IceProperties.IceElasticModulus(Temperature.FromDegreesCelsius(-10)).Gigapascals),
@@ -51,9 +52,23 @@ internal static class IceChecks
         CheckRow.Arithmetic(Group, "IceCrackStartStress, 10 mm", 0.8, "MPa", () => IceProperties.IceCrackStartStress(Mm(10)).Megapascals),
         CheckRow.Arithmetic(Group, "IceCrackGrowthStress, 10 mm", 0.44, "MPa", () => IceProperties.IceCrackGrowthStress(Mm(10)).Megapascals),
         CheckRow.Arithmetic(Group, "IceMeltingDepression under 10 MPa", 0.742, "K", () => IceProperties.IceMeltingDepression(MPa(10)).Kelvins),
-        CheckRow.Printed(Group, "IceCreepParameter at −10 °C", "3.5e-25", "1/(s·Pa³)", "K. M. Cuffey, W. S. B. Paterson, The Physics of Glaciers, 2010", Standing.FromMemory, () => Creep(-10)),
-        CheckRow.Printed(Group, "IceCreepParameter at −5 °C", "9.3e-25", "1/(s·Pa³)", "K. M. Cuffey, W. S. B. Paterson, The Physics of Glaciers, 2010", Standing.FromMemory, () => Creep(-5)),
-        CheckRow.Printed(Group, "IceCreepParameter at 0 °C", "2.4e-24", "1/(s·Pa³)", "K. M. Cuffey, W. S. B. Paterson, The Physics of Glaciers, 2010", Standing.FromMemory, () => Creep(0)),
+        CheckRow.Printed(Group, "IceCreepParameter at −10 °C", "3.5e-25", "1/(s·Pa³)", "Cuffey and Paterson, 2010", Standing.FromMemory, () => Creep(-10)),
+        CheckRow.Printed(Group, "IceCreepParameter at −5 °C", "9.3e-25", "1/(s·Pa³)", "Cuffey and Paterson, 2010", Standing.FromMemory, () => Creep(-5)),
+        CheckRow.Printed(Group, "IceCreepParameter at 0 °C", "2.4e-24", "1/(s·Pa³)", "Cuffey and Paterson, 2010", Standing.FromMemory, () => Creep(0)),
+    ];
+
+    [CheckTable]
+    public static IEnumerable<CheckRow> Measured =>
+    [
+        CheckRow.Printed(Group, "Tensile strength, lower end", "0.7", "MPa", Petrovic, Standing.Read, () => IceValues.TensileStrengthLow.Megapascals),
+        CheckRow.Printed(Group, "Tensile strength, upper end", "3.1", "MPa", Petrovic, Standing.Read, () => IceValues.TensileStrengthHigh.Megapascals),
+        CheckRow.Printed(Group, "Compressive strength, lower end", "5", "MPa", Petrovic, Standing.Read, () => IceValues.CompressiveStrengthLow.Megapascals),
+        CheckRow.Printed(Group, "Compressive strength, upper end", "25", "MPa", Petrovic, Standing.Read, () => IceValues.CompressiveStrengthHigh.Megapascals),
+        CheckRow.Printed(Group, "Fracture toughness, lower end", "50", "kPa·m^0.5", Petrovic, Standing.Read, () => IceValues.FractureToughnessLow.Si / 1000),
+        CheckRow.Printed(Group, "Fracture toughness, upper end", "150", "kPa·m^0.5", Petrovic, Standing.Read, () => IceValues.FractureToughnessHigh.Si / 1000),
+        CheckRow.Printed(Group, "Shear strength, mean", "600", "kPa", "Frederking, Svec and Timco, 1988", Standing.Read, () => IceValues.ShearStrengthMean.Kilopascals),
+        CheckRow.Printed(Group, "Shear strength, stress concentrations reduced", "1100", "kPa", "Frederking, Svec and Timco, 1988", Standing.Read, () => IceValues.ShearStrengthSmooth.Kilopascals),
+        CheckRow.Printed(Group, "Shear modulus against that of HillAverage, within 2 %", "3.52", "GPa", "Gammon and others, J. Glaciol. 29, 1983, as usually quoted", Standing.FromMemory, () => Hill.ShearModulus.Gigapascals, units: 7),
     ];
 
     [CheckTable]

@@ -65,4 +65,11 @@ public sealed class TradeFactTests
         ScrewPlacement rated = Worked(100, 40) with { HangerRating = Force.FromKilonewtons(10) };
         Assert.True(Assess(rated).ComesOut.Resistance.Kilonewtons < 10);
     }
+
+    /// <summary>Semmel and Stopper, DAV Panorama 2/2005 (summary): natural waterfall ice without voids, slow radial pull, 16 cm about 22.8 kN, 10 cm about 10 kN.</summary>
+    [Theory]
+    [InlineData(100, 10)]
+    [InlineData(160, 22.8)]
+    public void OurCapacities_LieBelowPullTestsInGoodIce(double length, double measured) =>
+        Assert.True(Assess(Worked(length, 40)).ComesOut.Resistance.Kilonewtons < measured);
 }
