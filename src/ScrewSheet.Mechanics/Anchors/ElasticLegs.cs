@@ -25,7 +25,7 @@ internal sealed class ElasticLegs(Vector[] anchors, double[] springs)
             state = Descend(Look(state.Point, pull, lost, 1 / softness), pull, lost, 1 / softness, 1e-3);
         }
         state = Descend(Look(state.Point, pull, lost, 1), pull, lost, 1, Exact);
-        if (state.Force.Length > Enough * pull.Length) throw new DomainException("The master point comes to no rest in these legs; check that their lengths and stiffnesses are of one order.");
+        if (state.Force.Length > Enough * pull.Length) throw new DomainException("stiffness is too large against this pull to find where the master point comes to rest; give at most about 100 million times the pull, or use ThreeLegs.", "stiffness");
         double[] tensions = [.. Enumerable.Range(0, Count).Select(leg => leg == lost ? 0 : Tension(leg, state.Point, 1))];
         return new LegSharing(tensions, state.Point, StiffnessSharing.SlackCaution([.. tensions.Where((_, leg) => leg != lost)]));
     }
@@ -34,27 +34,39 @@ internal sealed class ElasticLegs(Vector[] anchors, double[] springs)
 
     private State Descend(State state, Vector pull, int lost, double softening, double tolerance)
     {
-        double most = softening * springs.Max(), damping = 1e-3 * most;
-        for (int step = 0; step < MostSteps && state.Force.Length > tolerance * pull.Length && damping < 1e9 * most; step++)
+        double floor = 1e-11 * softening * springs.Max();
+        for (int step = 0; step < MostSteps && state.Force.Length > tolerance * pull.Length; step++)
         {
             Stiffness damped = state.Curvature;
-            damped.AddAll(damping);
-            if (damped.Solve(state.Force) is { } move && Look(state.Point + move, pull, lost, softening) is var next && next.Improves(state))
-            {
-                state = next;
-                damping /= 10;
-            }
-            else
-            {
-                damping = Math.Max(damping * 10, 1e-9 * most);
-            }
+            damped.AddAll(floor);
+            Vector move = damped.Solve(state.Force, 0) ?? 1 / (floor * 1e11) * state.Force;
+            if (move.Dot(state.Force) <= 0) move = 1 / (floor * 1e11) * state.Force;
+            state = Along(state, move, pull, lost, softening);
         }
         return state;
     }
 
+    /// <summary>The lowest place on the way to the end of <paramref name="move"/>: the force along it falls steadily, so halving finds where it turns.</summary>
+    private State Along(State state, Vector move, Vector pull, int lost, double softening)
+    {
+        State end = Look(state.Point + move, pull, lost, softening);
+        if (end.Force.Dot(move) >= 0) return end;
+        double low = 0, high = 1;
+        State best = state;
+        for (int halving = 0; halving < 60; halving++)
+        {
+            double middle = (low + high) / 2;
+            State at = Look(state.Point + (middle * move), pull, lost, softening);
+            if (halving == 0 || at.Force.Length < best.Force.Length || Math.Abs(at.Force.Dot(move)) < Math.Abs(best.Force.Dot(move))) best = at;
+            if (at.Force.Dot(move) >= 0) low = middle;
+            else high = middle;
+        }
+        return best;
+    }
+
     private State Look(Vector point, Vector pull, int lost, double softening)
     {
-        State state = new() { Point = point, Energy = -pull.Dot(point), Force = pull };
+        State state = new() { Point = point, Force = pull };
         for (int leg = 0; leg < Count; leg++)
         {
             if (leg == lost) continue;
@@ -63,7 +75,6 @@ internal sealed class ElasticLegs(Vector[] anchors, double[] springs)
             Vector offset = point - anchors[leg];
             double reach = offset.Length, spring = softening * springs[leg];
             Vector unit = 1 / reach * offset;
-            state.Energy += tension * tension / (2 * spring);
             state.Force -= tension * unit;
             state.Curvature.Add(spring - (tension / reach), unit);
             state.Curvature.AddAll(tension / reach);
@@ -71,13 +82,10 @@ internal sealed class ElasticLegs(Vector[] anchors, double[] springs)
         return state;
     }
 
-    /// <summary>What one place of the master point costs and which way it is driven.</summary>
+    /// <summary>What drives the master point at one place, and how that changes with the place.</summary>
     private struct State
     {
         public Vector Point, Force;
-        public double Energy;
         public Stiffness Curvature;
-
-        public readonly bool Improves(in State before) => Energy < before.Energy || Force.Length < before.Force.Length / 2;
     }
 }

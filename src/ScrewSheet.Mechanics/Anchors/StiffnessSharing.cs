@@ -157,29 +157,41 @@ public static class StiffnessSharing
         return Share(SpaceInputs.Pull(pullX, pullY, pullZ), units, springs, planar: false);
     }
 
-    /// <summary>Units point from anchor to master point. Legs are taut where the movement lengthens them; solved again until the same legs stay taut.</summary>
-    private static LegSharing Share(Vector pull, Vector[] units, double[] springs, bool planar)
+    /// <summary>Units point from anchor to master point. A leg is taut where the movement lengthens it.</summary>
+    private static LegSharing Share(Vector pull, Vector[] units, double[] springs, bool planar) =>
+        Settle(pull, units, springs, planar, takeBack: true) ?? Settle(pull, units, springs, planar, takeBack: false)
+            ?? throw new DomainException(Mechanism, planar ? "direction" : "pullX");
+
+    /// <summary>Solves until the same legs stay taut; null when they never do, or do not hold the pull. Dropped legs are taken back only if told so.</summary>
+    private static LegSharing? Settle(Vector pull, Vector[] units, double[] springs, bool planar, bool takeBack)
     {
         bool[] taut = [.. units.Select(_ => true)];
-        double[] tensions = new double[units.Length];
-        for (int round = 0; round < 4 * LegInputs.MostLegs; round++)
+        double[] stretch = new double[units.Length];
+        for (int round = 0; round < 2 * LegInputs.MostLegs; round++)
         {
             Stiffness whole = default;
             for (int leg = 0; leg < units.Length; leg++) whole.Add(taut[leg] ? springs[leg] : 0, units[leg]);
             if (planar) whole.Add(springs.Max(), new Vector(0, 0, 1));
-            Vector moved = whole.Solve(pull) ?? throw new DomainException(Mechanism, planar ? "direction" : "pullX");
+            Vector moved = whole.Solve(pull) ?? whole.LeastMovement(pull);
             bool settled = true;
             for (int leg = 0; leg < units.Length; leg++)
             {
-                double tension = springs[leg] * units[leg].Dot(moved);
-                bool pulls = tension > 0 || (taut[leg] && tension == 0);
+                stretch[leg] = units[leg].Dot(moved);
+                bool pulls = (stretch[leg] > 0 && (taut[leg] || takeBack)) || (taut[leg] && stretch[leg] == 0);
                 settled &= pulls == taut[leg];
                 taut[leg] = pulls;
-                tensions[leg] = Math.Max(0, tension);
             }
-            if (settled) return new LegSharing(tensions, moved, SlackCaution(tensions));
+            if (settled) return Balanced(pull, units, springs, stretch, moved);
         }
-        throw new DomainException("The legs find no lasting division into taut and slack ones; use TiedLegs, which follows the master point.");
+        return null;
+    }
+
+    private static LegSharing? Balanced(Vector pull, Vector[] units, double[] springs, double[] stretch, Vector moved)
+    {
+        double[] tensions = [.. springs.Zip(stretch, (k, s) => k * Math.Max(0, s))];
+        Vector open = pull;
+        for (int leg = 0; leg < units.Length; leg++) open -= tensions[leg] * units[leg];
+        return open.Length <= 1e-6 * pull.Length ? new LegSharing(tensions, moved, SlackCaution(tensions)) : null;
     }
 
     internal static IEnumerable<string> SlackCaution(double[] tensions) =>

@@ -1,3 +1,5 @@
+using MathNet.Numerics.LinearAlgebra;
+
 namespace ScrewSheet.Mechanics.Anchors;
 
 /// <summary>A place, direction or force in space, in coherent SI.</summary>
@@ -50,15 +52,31 @@ internal struct Stiffness
         zz += k;
     }
 
-    /// <summary>The displacement that <paramref name="force"/> causes, or null when some direction has next to no stiffness.</summary>
-    public readonly Vector? Solve(Vector force)
+    /// <summary>The displacement that <paramref name="force"/> causes, or null when some direction has next to no stiffness (a determinant of the scaled matrix up to <paramref name="least"/>).</summary>
+    public readonly Vector? Solve(Vector force, double least = 1e-14)
     {
         double scale = Math.Max(xx, Math.Max(yy, zz));
         if (!(scale > 0)) return null;
         Vector a = new(xx / scale, xy / scale, xz / scale), b = new(xy / scale, yy / scale, yz / scale), c = new(xz / scale, yz / scale, zz / scale);
         double volume = a.Dot(b.Cross(c));
-        if (!(volume > 1e-14)) return null;
+        if (!(volume > least)) return null;
         Vector load = 1 / scale * force;
         return new Vector(load.Dot(b.Cross(c)) / volume, load.Dot(c.Cross(a)) / volume, load.Dot(a.Cross(b)) / volume);
+    }
+
+    /// <summary>The smallest displacement that answers <paramref name="force"/> in the directions that have stiffness; the rest of the force stays unanswered.</summary>
+    public readonly Vector LeastMovement(Vector force)
+    {
+        var parts = Matrix<double>.Build.DenseOfArray(new[,] { { xx, xy, xz }, { xy, yy, yz }, { xz, yz, zz } }).Evd(Symmetricity.Symmetric);
+        double most = parts.EigenValues.Max(value => value.Real);
+        Vector moved = default;
+        for (int mode = 0; mode < 3; mode++)
+        {
+            double stiffness = parts.EigenValues[mode].Real;
+            if (stiffness <= 1e-12 * most) continue;
+            Vector direction = new(parts.EigenVectors[0, mode], parts.EigenVectors[1, mode], parts.EigenVectors[2, mode]);
+            moved += force.Dot(direction) / stiffness * direction;
+        }
+        return moved;
     }
 }

@@ -36,8 +36,8 @@ internal static class Admit
     /// <summary>At least <paramref name="least"/> and at most <paramref name="most"/>; rounding of the unit is forgiven.</summary>
     public static double Between(double si, double least, double most, Scale unit, string name)
     {
-        double slack = Rounding * Math.Max(Math.Abs(least), Math.Abs(most)) * unit.Si;
-        if (si >= (least * unit.Si) - slack && si <= (most * unit.Si) + slack) return si;
+        double low = least * unit.Si, high = most * unit.Si;
+        if (si >= low - (Rounding * Math.Abs(low)) && si <= high + (Rounding * Math.Abs(high))) return si;
         Require.AtLeast(si / unit.Si, least, unit.Symbol, name);
         return Require.AtMost(si / unit.Si, most, unit.Symbol, name) * unit.Si;
     }
@@ -48,8 +48,8 @@ internal static class Admit
     /// <summary>At least <paramref name="least"/> and truly less than <paramref name="below"/>: what comes within rounding of it is refused.</summary>
     public static double Under(double si, double least, double below, Scale unit, string name)
     {
-        double slack = Rounding * Math.Abs(below) * unit.Si;
-        if (si >= (least * unit.Si) - slack && si < (below * unit.Si) - slack) return si;
+        double low = least * unit.Si, high = below * unit.Si;
+        if (si >= low - (Rounding * Math.Abs(low)) && si < high - (Rounding * Math.Abs(high))) return si;
         Require.AtLeast(si / unit.Si, least, unit.Symbol, name);
         return Require.Below(Math.Max(si / unit.Si, below), below, unit.Symbol, name);
     }
@@ -57,8 +57,8 @@ internal static class Admit
     /// <summary>Truly greater than <paramref name="above"/> and truly less than <paramref name="below"/>.</summary>
     public static double Inside(double si, double above, double below, Scale unit, string name)
     {
-        double slack = Rounding * Math.Max(Math.Abs(above), Math.Abs(below)) * unit.Si;
-        if (si > (above * unit.Si) + slack && si < (below * unit.Si) - slack) return si;
+        double low = above * unit.Si, high = below * unit.Si;
+        if (si > low + (Rounding * Math.Abs(low)) && si < high - (Rounding * Math.Abs(high))) return si;
         double value = si / unit.Si;
         if (value < (above + below) / 2) return Require.Above(Math.Min(value, above), above, unit.Symbol, name);
         return Require.Below(double.IsNaN(value) ? value : Math.Max(value, below), below, unit.Symbol, name);

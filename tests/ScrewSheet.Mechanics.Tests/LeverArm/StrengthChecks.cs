@@ -64,6 +64,19 @@ internal static class StrengthChecks
         .. AtTenDegrees(50, 75, 2701.511, 3792.469), .. AtTenDegrees(40, 75, 3366.436, 4738.349), .. AtTenDegrees(10, 75, 12868.26, 18689.16), .. AtTenDegrees(50, 35, 1260.705, 1769.819),
     ];
 
+    /// <summary>Relative change of the result for +1 % of one input, over 1 %, as natural logarithms.</summary>
+    [CheckTable]
+    public static IEnumerable<CheckRow> Sensitivities =>
+    [
+        Sensitivity("hinge load to lever arm", -0.9983, x => HingeLoads.HingeLoad(Mm(17), Mm(1.5), MPa(75 * Ksi), Mm(50 * x), Deg(10)).Newtons),
+        Sensitivity("hinge load to yield strength", 1.0000, x => HingeLoads.HingeLoad(Mm(17), Mm(1.5), MPa(75 * Ksi * x), Mm(50), Deg(10)).Newtons),
+        Sensitivity("W_pl to diameter", 2.1857, x => TubeSections.Tube(Mm(17 * x), Mm(1.5)).PlasticModulus.CubicMillimeters),
+        Sensitivity("W_pl to wall", 0.8123, x => TubeSections.Tube(Mm(17), Mm(1.5 * x)).PlasticModulus.CubicMillimeters),
+    ];
+
+    private static CheckRow Sensitivity(string what, double value, Func<double, double> of) =>
+        CheckRow.Arithmetic(Group, $"tube S, sensitivity of {what}", value, "", () => Math.Log(of(1.01) / of(1)) / Math.Log(1.01), 0.00005 / Math.Abs(value));
+
     private static CheckRow Load(string what, double newtons, Func<Force> ours) => CheckRow.Arithmetic(Group, $"10 kN: {what}", newtons, "N", () => ours().Newtons);
 
     private static Torque Plastic(TubeSection tube, double ksi) => SectionStrength.PlasticMoment(tube.PlasticModulus, MPa(ksi * Ksi));
