@@ -112,7 +112,7 @@ public static class DistributionFreeLimits
     /// <summary>How sure smallest and largest of n hold the content between them: 1 - n p^(n-1) + (n-1) p^n.</summary>
     [Callable(Topics.DistributionFree, "How sure do weakest and strongest specimen hold this share between them?", Assumes = Independent)]
     [Formula("1 - count * Pow(content, count - 1) + (count - 1) * Pow(content, count)", Symbol = "C")]
-    [Example("MinMaxConfidence(93, 0.95)", "0.950023")]
+    [Example("MinMaxConfidence(93, 0.95)", "0.950024")]
     [Source(Works.Wilks, Standing.SecondHand)]
     public static double MinMaxConfidence(
         [Parameter("n", "", Says.Count, AtLeast = 2)] double count,

@@ -12,7 +12,7 @@ public static class CharacteristicValues
     /// <summary>k_n for the 5 % fractile when the coefficient of variation is estimated from the tests; n at least 2.</summary>
     [Callable(Topics.Ratings, "Which factor k_n belongs to so many tests, when their scatter is estimated?", Assumes = "Normally distributed strength; no knowledge beforehand.")]
     [NoFormula("Student's 95 % quantile at n - 1 degrees of freedom times the root of 1 + 1/n")]
-    [Example("CharacteristicFactor(5)", "2.3354")]
+    [Example("CharacteristicFactor(5)", "2.335321")]
     [Source(Works.En1990, Standing.FromMemory)]
     public static double CharacteristicFactor([Parameter("n", "", Says.Count, AtLeast = 2)] double count)
     {
