@@ -82,4 +82,14 @@ public sealed class CautionTests
     [Fact]
     public void EqualResultsAreEqualRecords() =>
         Assert.Equal(NormalLimits.BBasis(Of.Numbers(1, 2, 3)), NormalLimits.BBasis(Of.Numbers(3, 2, 1)) with { });
+
+    [Fact]
+    public void AKnownVariationThatTheTestsDoNotBearOutIsSaid()
+    {
+        Series<double> wide = Of.Numbers(8, 10, 12, 14);
+        Assert.Contains(CharacteristicValues.CharacteristicValueKnownVariation(wide, 0.05).Cautions, sentence => sentence.Contains("does not hold for them", StringComparison.Ordinal));
+        ToleranceLimit<double> single = CharacteristicValues.CharacteristicValueKnownVariation(Of.Numbers(10), 0.05);
+        Assert.Equal(10 * (1 - (0.05 * 1.6448536269514722 * Math.Sqrt(2))), single.Limit, 1e-9);
+        Assert.Equal(0.7522, single.Confidence, 1e-3);
+    }
 }

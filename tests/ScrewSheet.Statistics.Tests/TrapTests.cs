@@ -90,6 +90,15 @@ public sealed class TrapTests
     }
 
     [Fact]
+    public void ToleranceFactor_OfTwoSpecimensAtHighConfidence_MeetsItsDefinition()
+    {
+        // With two specimens P(mean - k s below the fractile) is a plain double integral; k is near 185 and the integrand has a narrow step.
+        double k = ToleranceFactors.ToleranceFactor(2, 0.99, 0.99), z = 2.3263478740408408;
+        double direct = Quadrature.Simpson(r => 2 * Distributions.Density(r) * Distributions.Phi(Math.Sqrt(2) * ((k * r) - z)), 0, 10, 200_000);
+        Assert.Equal(0.99, direct, 1e-9);
+    }
+
+    [Fact]
     public void ThreeSigma_MeetsBBasisFromSevenAndABasisFrom35()
     {
         Assert.True(ToleranceFactors.ToleranceFactor(6, 0.90, 0.95) > 3);

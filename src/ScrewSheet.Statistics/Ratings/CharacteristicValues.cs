@@ -37,7 +37,8 @@ public static class CharacteristicValues
     {
         Moments moments = Moments.Of(Sample.Spread(sample, 2).AsSpan());
         double scatter = moments.Scattering("sample");
-        return Limit(sample, moments, CharacteristicFactor(moments.Count), scatter);
+        double factor = CharacteristicFactor(moments.Count);
+        return Limit(sample, moments, factor, scatter, NoncentralFactors.Confidence(moments.Count, factor, Distributions.Z(Fractile)));
     }
 
     /// <summary>The characteristic value with the coefficient of variation known beforehand; at least one value, mean above zero.</summary>
@@ -52,14 +53,15 @@ public static class CharacteristicValues
         Require.Above(variation, 0, "", nameof(variation));
         Moments moments = Moments.Of(Sample.Spread(sample, 1).AsSpan());
         if (!(moments.Mean > 0)) throw new DomainException("The mean must be above zero for a variation to be set against it.", nameof(sample));
-        return Limit(sample, moments, CharacteristicFactorKnownVariation(moments.Count), variation * moments.Mean,
+        double factor = CharacteristicFactorKnownVariation(moments.Count);
+        double sure = Distributions.Phi(Math.Sqrt(moments.Count) * (factor - Distributions.Z(Fractile)));
+        return Limit(sample, moments, factor, variation * moments.Mean, sure,
             (moments.Count > 1 && moments.Deviation > 1.5 * variation * moments.Mean, "The tests scatter more than one and a half times the variation said to be known: it does not hold for them."));
     }
 
-    private static ToleranceLimit<T> Limit<T>(Series<T> sample, Moments moments, double factor, double scatter, params (bool, string)[] further) where T : struct
+    private static ToleranceLimit<T> Limit<T>(Series<T> sample, Moments moments, double factor, double scatter, double sure, params (bool, string)[] further) where T : struct
     {
         double limit = moments.Mean - (factor * scatter);
-        double sure = moments.Count > 1 ? NoncentralFactors.Confidence(moments.Count, factor, Distributions.Z(Fractile)) : 0.5;
         return new ToleranceLimit<T>(sample.Make(limit), factor, moments.Count, Fractile, sure, BatchCautions.Of(Series.OfNumbers(sample.Si), limit, further));
     }
 }

@@ -1,3 +1,4 @@
+using MathNet.Numerics.Integration;
 using ScrewSheet.Statistics.Common;
 
 namespace ScrewSheet.Statistics;
@@ -8,7 +9,7 @@ namespace ScrewSheet.Statistics;
 /// </summary>
 internal static class NoncentralFactors
 {
-    private const int Steps = 800;
+    private const int Nodes = 128;
 
     /// <summary>The chance that mean - k s of a normal sample of n lies below the fractile that leaves a content with quantile <paramref name="z"/> above it.</summary>
     public static double Confidence(int n, double k, double z)
@@ -22,8 +23,10 @@ internal static class NoncentralFactors
         // The step of Phi is narrow where k is large: it gets a panel of its own.
         double centre = k != 0 ? z / k : low, half = k != 0 ? 9 / Math.Abs(k * root) : 0;
         double left = Math.Clamp(centre - half, low, high), right = Math.Clamp(centre + half, low, high);
-        return Quadrature.Simpson(Integrand, low, left, Steps) + Quadrature.Simpson(Integrand, left, right, Steps) + Quadrature.Simpson(Integrand, right, high, Steps);
+        return Panel(Integrand, low, left) + Panel(Integrand, left, right) + Panel(Integrand, right, high);
     }
+
+    private static double Panel(Func<double, double> f, double from, double to) => to > from ? GaussLegendreRule.Integrate(f, from, to, Nodes) : 0;
 
     /// <summary>The factor k that reaches the confidence for the content.</summary>
     public static double Factor(int n, double content, double confidence)
