@@ -24,7 +24,7 @@ public static class StrengthAgainstLoad
     [Callable(Topics.Interference, "How likely is the load to exceed the strength, both normal?", Assumes = "Strength and load are normally distributed.", NotFor = NotFor)]
     [NoFormula("distance of the means over the deviation of the difference; the normal tail by erfc")]
     [Example("NormalInterference(40, 7, 20, 6).FailureProbability", "0.0150297839")]
-    [Source(Works.Interference, Standing.Read)]
+    [Source(Works.Interference, Standing.Derived)]
     public static InterferenceResult NormalInterference<T>(
         [Parameter("µS", "", "the mean strength")] T meanStrength,
         [Parameter("σS", "", "the standard deviation of the strength")] T strengthDeviation,
@@ -64,7 +64,7 @@ public static class StrengthAgainstLoad
     [Callable(Topics.Interference, "How likely is the load to exceed the strength, both Weibull?", Assumes = "Strength and load follow Weibull distributions above their thresholds and are independent.", NotFor = NotFor)]
     [NoFormula("the integral of the strength density times the chance that the load is higher, taken over equal steps of the strength's probability scale")]
     [Example("WeibullInterference(3, 10, 1, 1, 10, 1).FailureProbability", "0.431110")]
-    [Source(Works.Interference, Standing.Read)]
+    [Source(Works.Interference, Standing.Derived)]
     public static InterferenceResult WeibullInterference<T>(
         [Parameter("bS", "", "the shape of the strength", AtLeast = 0.2, UsualTo = 60)] double strengthShape,
         [Parameter("eS", "", "the scale of the strength above its threshold")] T strengthScale,

@@ -38,6 +38,9 @@ public sealed record GrubbsResult<T>(
 /// <summary>Grubbs' outlier test (the maximum normed residual).</summary>
 public static class OutlierTests
 {
+    /// <summary>Each pass goes over all values: beyond this the repeated test takes too long for a cell.</summary>
+    private const int MostRepeated = 5000;
+
     /// <summary>Tests the most extreme value of a sample of at least three. All values equal: no outlier.</summary>
     [Callable(Topics.Outliers, "Does one specimen lie too far out to be chance?", Assumes = "All specimens but one come from one normal distribution; one outlier in a pass.",
         NotFor = "Leaving out a weak specimen without a cause found on the piece or the rig.")]
@@ -86,6 +89,7 @@ public static class OutlierTests
         [Parameter("α", "", "the chance of calling an innocent value an outlier in one pass, 0 to 1", Above = 0, Below = 1, UsualTo = 0.1)] double significance = 0.05) where T : struct
     {
         List<double> left = [.. Sample.Spread(sample, 3)];
+        if (left.Count > MostRepeated) throw new DomainException($"The repeated test takes at most {MostRepeated} values: among more, some always lie far out.", nameof(sample));
         Values.Share(significance, nameof(significance));
         int flagged = 0;
         while (left.Count >= 3)

@@ -89,6 +89,7 @@ public static class WeibullLikelihood
         double[] logs = [.. data.Values.Select(value => Math.Log(value / largest))];
         double failureMean = Failed(logs, data).Average();
         int r = data.Failures;
+        if (failureMean == 0) throw new DomainException("All broken specimens stand at the highest value of the sample: the likelihood has no highest point.", nameof(sample));
         double shape = Solve.From(b => Score(logs, failureMean, b), 0, 1);
         (double sum0, double sum1, double sum2) = Sums(logs, shape);
         double logScale = Math.Log(sum0 / r) / shape, scale = largest * Math.Exp(logScale);

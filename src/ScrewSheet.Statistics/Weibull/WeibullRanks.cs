@@ -29,6 +29,9 @@ public enum RankMethod
 /// <summary>Weibull fits by median ranks.</summary>
 public static class WeibullRanks
 {
+    /// <summary>Beyond this, a beta quantile for every specimen takes too long for a cell.</summary>
+    private const int MostExact = 5000;
+
     private const string Assumed = "Strength follows a two-parameter Weibull distribution; independent specimens of one failure mode.";
     private const string NotFor = "Comparison with a fit by maximum likelihood: the two differ for small batches.";
 
@@ -86,6 +89,8 @@ public static class WeibullRanks
 
     private static WeibullPlotFit<T> Fit<T>(Series<T> sample, WeibullData data, RankRegression regression, RankMethod method) where T : struct
     {
+        if (method == RankMethod.Exact && data.Count > MostExact)
+            throw new DomainException($"Exact median ranks are worked out for at most {MostExact} specimens; take Benard's ranks, which hardly differ there.", nameof(method));
         List<double> strengths = [], scores = [];
         foreach ((double value, double rank) in AdjustedRanks(data))
         {
