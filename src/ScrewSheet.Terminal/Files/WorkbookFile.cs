@@ -1,0 +1,40 @@
+using ScrewSheet.Terminal.Output;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Format;
+using ScrewSheet.Workbooks.Model;
+
+namespace ScrewSheet.Terminal.Files;
+
+/// <summary>A workbook and the file it was read from.</summary>
+/// <param name="Path">As the user wrote it.</param>
+/// <param name="Bytes">What the file held.</param>
+/// <param name="Workbook">What it says.</param>
+internal sealed record WorkbookFile(string Path, ReadOnlyMemory<byte> Bytes, Workbook Workbook)
+{
+    /// <summary>Reads a file.</summary>
+    /// <exception cref="Refusal">It cannot be read, or is no workbook.</exception>
+    public static WorkbookFile Read(string path)
+    {
+        byte[] bytes = BoundedRead.All(path);
+        ReadResult result = WorkbookText.Read(bytes);
+        if (result.Workbook is Workbook workbook) return new WorkbookFile(path, bytes, workbook);
+        throw new Refusal($"{FileTrouble.Quoted(path)}: {OriginText.Of(result.Refusal!)}");
+    }
+
+    /// <summary>The bytes of an empty workbook of that title.</summary>
+    public static byte[] Empty(string title) => WorkbookText.Write(NewWorkbook.Empty(title));
+
+    /// <summary>Writes another version in its place, unless that is the same to the byte.</summary>
+    /// <exception cref="Refusal">It cannot be written.</exception>
+    public void Save(Workbook workbook)
+    {
+        byte[] bytes = WorkbookText.Write(workbook);
+        if (!Bytes.Span.SequenceEqual(bytes)) SafeWrite.Replace(Path, Bytes, bytes);
+    }
+
+    /// <summary>Says on the error stream which lines of the file are no cells and cannot be read.</summary>
+    public static void ReportLines(Shell shell, string path, Workbook workbook)
+    {
+        foreach (Fault fault in workbook.Faults) shell.Error.Write($"{FileTrouble.Quoted(path)}: {OriginText.Of(fault)}\n");
+    }
+}
