@@ -24,13 +24,13 @@ internal static class Program
         {
             // a file name may begin with @, so nothing after @ is read as a file of arguments
             ParseResult parsed = CommandTree.Build(shell).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-            if (parsed.Errors.Count > 0 && parsed.Action is not VerbHelp) throw new Refusal(UsageText.Of(parsed));
+            if (parsed.Errors.Count > 0 && parsed.Action is not VerbHelp) throw new UserMistake(UsageText.Of(parsed));
             return parsed.Invoke(new InvocationConfiguration { Output = shell.Output, Error = shell.Error, EnableDefaultExceptionHandler = false });
         }
-        catch (Refusal refusal)
+        catch (UserMistake mistake)
         {
             shell.Output.Flush();
-            shell.Error.Write($"screwsheet: {refusal.Message}\n");
+            shell.Error.Write($"screwsheet: {mistake.Message}\n");
             return ExitCode.Refused;
         }
     }

@@ -7,7 +7,7 @@ namespace ScrewSheet.Terminal.Commands;
 internal static class CellNames
 {
     /// <summary>The cell.</summary>
-    /// <exception cref="Refusal">None or more than one is meant.</exception>
+    /// <exception cref="UserMistake">None or more than one is meant.</exception>
     public static CellId Find(Workbook workbook, string name)
     {
         int dot = name.IndexOf('.', StringComparison.Ordinal);
@@ -17,16 +17,16 @@ internal static class CellNames
         return found.Length switch
         {
             1 => found[0],
-            0 => throw new Refusal($"No cell is called {shown}. Its name or address stands in the first columns of what run prints."),
-            _ => throw new Refusal($"{shown} could be {string.Join(" or ", found.Select(id => PlainText.Of(id.ToString())))}. Write the sheet's name and a dot before it."),
+            0 => throw new UserMistake($"No cell is called {shown}. Its name or address stands in the first columns of what run prints."),
+            _ => throw new UserMistake($"{shown} could be {string.Join(" or ", found.Select(id => PlainText.Of(id.ToString())))}. Write the sheet's name and a dot before it."),
         };
     }
 
     /// <summary>The sheet of that name.</summary>
-    /// <exception cref="Refusal">There is none.</exception>
+    /// <exception cref="UserMistake">There is none.</exception>
     public static Sheet Sheet(Workbook workbook, string name) =>
         workbook.Sheets.FirstOrDefault(sheet => sheet.Name == name)
-        ?? throw new Refusal($"No sheet is called {PlainText.Of(name)}. There are: {string.Join(", ", workbook.Sheets.Select(sheet => PlainText.Of(sheet.Name)))}.");
+        ?? throw new UserMistake($"No sheet is called {PlainText.Of(name)}. There are: {string.Join(", ", workbook.Sheets.Select(sheet => PlainText.Of(sheet.Name)))}.");
 
     private static IEnumerable<CellId> On(Sheet sheet, string name)
     {

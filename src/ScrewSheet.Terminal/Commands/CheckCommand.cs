@@ -34,10 +34,10 @@ internal static class CheckCommand
             StyledLine.Write(shell.Output, CheckReport.Lines(path, selection, shell.Width), shell.Colour);
             return CheckReport.IsBad(selection) ? ExitCode.Bad : ExitCode.Fine;
         }
-        catch (Refusal refusal)
+        catch (UserMistake mistake)
         {
             shell.Output.Flush();
-            shell.Error.Write($"screwsheet: {refusal.Message}\n");
+            shell.Error.Write($"screwsheet: {mistake.Message}\n");
             return ExitCode.Refused;
         }
     }

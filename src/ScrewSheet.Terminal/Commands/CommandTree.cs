@@ -24,7 +24,7 @@ internal static class CommandTree
         foreach (Verb verb in (Verb[])[RunCommand.Make(shell), CheckCommand.Make(shell), KeepCommand.Make(shell), FunctionsCommand.Make(shell), NewCommand.Make(shell)]) root.Subcommands.Add(verb);
         root.SetAction(parsed =>
         {
-            if (!parsed.GetValue(version)) throw new Refusal("Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.");
+            if (!parsed.GetValue(version)) throw new UserMistake("Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.");
             shell.Output.Write($"screwsheet {ProductVersion.Text}\n");
             return ExitCode.Fine;
         });

@@ -32,7 +32,7 @@ internal static class FunctionsCommand
     private static IEnumerable<StyledLine> Help(IReadOnlyList<LibraryFunction> functions, string word, int width)
     {
         IReadOnlyList<LibraryFunction> found = FunctionCatalogue.Find(functions, word);
-        if (found.Count == 0) throw new Refusal($"No function has {PlainText.Of(word)} in its name, topic or question. screwsheet functions lists them all.");
+        if (found.Count == 0) throw new UserMistake($"No function has {PlainText.Of(word)} in its name, topic or question. screwsheet functions lists them all.");
         return found.SelectMany((function, at) => new FunctionHelp(function, width).Lines().Prepend(new StyledLine("")).Skip(at == 0 ? 1 : 0));
     }
 }

@@ -7,7 +7,7 @@ internal static class BoundedRead
     public const int MostBytes = 32 * 1024 * 1024;
 
     /// <summary>The bytes of the file.</summary>
-    /// <exception cref="Refusal">It cannot be read, is no file or is too large.</exception>
+    /// <exception cref="UserMistake">It cannot be read, is no file or is too large.</exception>
     public static byte[] All(string path) => FileTrouble.Guard(path, "read", () => Read(path));
 
     private static byte[] Read(string path)
@@ -18,7 +18,7 @@ internal static class BoundedRead
         byte[] block = new byte[64 * 1024];
         for (int got = file.Read(block); got > 0; got = file.Read(block))
         {
-            if (all.Length + got > MostBytes) throw new Refusal($"{FileTrouble.Quoted(path)} is larger than 32 MB. Split the workbook.");
+            if (all.Length + got > MostBytes) throw new UserMistake($"{FileTrouble.Quoted(path)} is larger than 32 MB. Split the workbook.");
             all.Write(block, 0, got);
         }
         return all.ToArray();

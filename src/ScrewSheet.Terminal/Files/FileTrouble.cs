@@ -5,7 +5,7 @@ namespace ScrewSheet.Terminal.Files;
 /// <summary>What goes wrong with files, as one sentence with what to do.</summary>
 internal static class FileTrouble
 {
-    /// <summary>Runs <paramref name="work"/> and turns what the file system says into a <see cref="Refusal"/>.</summary>
+    /// <summary>Runs <paramref name="work"/> and turns what the file system says into a <see cref="UserMistake"/>.</summary>
     /// <param name="path">The file as the user wrote it.</param>
     /// <param name="verb">What was tried: <c>read</c> or <c>written</c>.</param>
     /// <param name="work">What touches the file system.</param>
@@ -17,7 +17,7 @@ internal static class FileTrouble
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new Refusal(Sentence(path, verb, error));
+            throw new UserMistake(Sentence(path, verb, error));
         }
     }
 

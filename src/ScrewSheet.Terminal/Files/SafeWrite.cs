@@ -10,7 +10,7 @@ internal static class SafeWrite
     /// <param name="path">The file.</param>
     /// <param name="expected">What it held when it was read: if somebody has changed it since, nothing is written.</param>
     /// <param name="bytes">What it shall hold.</param>
-    /// <exception cref="Refusal">It cannot be written, or has changed.</exception>
+    /// <exception cref="UserMistake">It cannot be written, or has changed.</exception>
     public static void Replace(string path, ReadOnlyMemory<byte> expected, ReadOnlyMemory<byte> bytes) => FileTrouble.Guard(path, "written", () =>
     {
         string target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
@@ -20,7 +20,7 @@ internal static class SafeWrite
         {
             WriteNew(temporary, bytes);
             if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
-            if (!BoundedRead.All(path).AsSpan().SequenceEqual(expected.Span)) throw new Refusal($"{FileTrouble.Quoted(path)} was changed by somebody else meanwhile, so nothing was written. Run the command again.");
+            if (!BoundedRead.All(path).AsSpan().SequenceEqual(expected.Span)) throw new UserMistake($"{FileTrouble.Quoted(path)} was changed by somebody else meanwhile, so nothing was written. Run the command again.");
             File.Move(temporary, target, overwrite: true);
         }
         finally
@@ -31,10 +31,10 @@ internal static class SafeWrite
     });
 
     /// <summary>Writes a file that must not be there yet.</summary>
-    /// <exception cref="Refusal">It is there already, or cannot be written.</exception>
+    /// <exception cref="UserMistake">It is there already, or cannot be written.</exception>
     public static void Create(string path, ReadOnlyMemory<byte> bytes) => FileTrouble.Guard(path, "written", () =>
     {
-        if (Path.Exists(path) && !Directory.Exists(path)) throw new Refusal($"{FileTrouble.Quoted(path)} is there already and was left as it is. Choose another name.");
+        if (Path.Exists(path) && !Directory.Exists(path)) throw new UserMistake($"{FileTrouble.Quoted(path)} is there already and was left as it is. Choose another name.");
         WriteNew(path, bytes);
         return true;
     });

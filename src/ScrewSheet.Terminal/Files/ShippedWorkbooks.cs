@@ -11,12 +11,12 @@ internal static class ShippedWorkbooks
         : [.. Directory.EnumerateFiles(folder, "*" + Ending).Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
 
     /// <summary>The bytes of one.</summary>
-    /// <exception cref="Refusal">None has that name.</exception>
+    /// <exception cref="UserMistake">None has that name.</exception>
     public static byte[] Read(string folder, string name)
     {
         IReadOnlyList<string> names = Names(folder);
         string bare = name.EndsWith(Ending, StringComparison.Ordinal) ? name[..^Ending.Length] : name;
         if (names.Contains(bare)) return BoundedRead.All(Path.Combine(folder, bare + Ending));
-        throw new Refusal($"No shipped workbook is called {FileTrouble.Quoted(name)}. There are: {string.Join(", ", names)}.");
+        throw new UserMistake($"No shipped workbook is called {FileTrouble.Quoted(name)}. There are: {string.Join(", ", names)}.");
     }
 }

@@ -12,20 +12,23 @@ namespace ScrewSheet.Terminal.Files;
 internal sealed record WorkbookFile(string Path, ReadOnlyMemory<byte> Bytes, Workbook Workbook)
 {
     /// <summary>Reads a file.</summary>
-    /// <exception cref="Refusal">It cannot be read, or is no workbook.</exception>
+    /// <exception cref="UserMistake">It cannot be read, or is no workbook.</exception>
     public static WorkbookFile Read(string path)
     {
         byte[] bytes = BoundedRead.All(path);
-        ReadResult result = WorkbookText.Read(bytes);
-        if (result.Workbook is Workbook workbook) return new WorkbookFile(path, bytes, workbook);
-        throw new Refusal($"{FileTrouble.Quoted(path)}: {OriginText.Of(result.Refusal!)}");
+        return WorkbookText.Read(bytes) switch
+        {
+            WorkbookRead read => new WorkbookFile(path, bytes, read.Workbook),
+            Refusal refused => throw new UserMistake($"{FileTrouble.Quoted(path)}: {OriginText.Of(refused.Fault)}"),
+            ReadResult other => throw new InvalidOperationException($"{other.GetType().Name} is no known result of reading."),
+        };
     }
 
     /// <summary>The bytes of an empty workbook of that title.</summary>
     public static byte[] Empty(string title) => WorkbookText.Write(NewWorkbook.Empty(title));
 
     /// <summary>Writes another version in its place, unless that is the same to the byte.</summary>
-    /// <exception cref="Refusal">It cannot be written.</exception>
+    /// <exception cref="UserMistake">It cannot be written.</exception>
     public void Save(Workbook workbook)
     {
         byte[] bytes = WorkbookText.Write(workbook);
