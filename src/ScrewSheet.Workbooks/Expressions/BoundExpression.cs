@@ -65,6 +65,15 @@ public sealed record BoundLibraryValue(string Path, LibraryMember Member, CellTy
     public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);
 }
 
+/// <summary>An option of the library written out, such as <c>RopeUse.Twin</c>.</summary>
+/// <param name="Value">The enumeration value.</param>
+/// <param name="Place">Where.</param>
+public sealed record BoundOption(Enum Value, Place Place) : BoundExpression(new OptionType(Value.GetType()), Place)
+{
+    /// <inheritdoc/>
+    public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);
+}
+
 /// <summary>The cell's n-th reference: another cell or a run of cells. Which one stands with the cell, so that a filled column shares one tree.</summary>
 /// <param name="Slot">From 0.</param>
 /// <param name="Type">The type of what is referred to.</param>
@@ -153,10 +162,20 @@ public sealed record BoundSwitch(BoundExpression Subject, ImmutableArray<BoundAr
 /// <summary>A call of a library function, arguments in the order of its parameters, defaults filled in.</summary>
 /// <param name="Function">The function.</param>
 /// <param name="Arguments">One for each parameter.</param>
-/// <param name="Argument">What the function's type parameter stands for, or null when it has none.</param>
+/// <param name="TypeArguments">What the function's type parameters stand for, in order; empty when it has none.</param>
 /// <param name="Type">Its type.</param>
 /// <param name="Place">Where.</param>
-public sealed record BoundCall(LibraryFunction Function, ImmutableArray<BoundExpression> Arguments, CellType? Argument, CellType Type, Place Place) : BoundExpression(Type, Place)
+public sealed record BoundCall(LibraryFunction Function, ImmutableArray<BoundExpression> Arguments, ImmutableArray<CellType> TypeArguments, CellType Type, Place Place) : BoundExpression(Type, Place)
+{
+    /// <inheritdoc/>
+    public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);
+}
+
+/// <summary>A function of mathematics over pure numbers (an angle counts as its radians).</summary>
+/// <param name="Function">Which.</param>
+/// <param name="Arguments">One or two.</param>
+/// <param name="Place">Where.</param>
+public sealed record BoundMath(MathFunction Function, ImmutableArray<BoundExpression> Arguments, Place Place) : BoundExpression(CellType.Number, Place)
 {
     /// <inheritdoc/>
     public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);

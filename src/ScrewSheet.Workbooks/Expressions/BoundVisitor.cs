@@ -10,6 +10,7 @@ public abstract class BoundVisitor<TResult>
     public abstract TResult Visit(BoundText node);
     public abstract TResult Visit(BoundTruth node);
     public abstract TResult Visit(BoundLibraryValue node);
+    public abstract TResult Visit(BoundOption node);
     public abstract TResult Visit(BoundReference node);
     public abstract TResult Visit(BoundParameter node);
     public abstract TResult Visit(BoundUnary node);
@@ -18,6 +19,7 @@ public abstract class BoundVisitor<TResult>
     public abstract TResult Visit(BoundConditional node);
     public abstract TResult Visit(BoundSwitch node);
     public abstract TResult Visit(BoundCall node);
+    public abstract TResult Visit(BoundMath node);
     public abstract TResult Visit(BoundOwnCall node);
     public abstract TResult Visit(BoundMember node);
     public abstract TResult Visit(BoundTextTest node);

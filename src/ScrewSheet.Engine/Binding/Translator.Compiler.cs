@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Microsoft.CodeAnalysis;
+using ScrewSheet.Engine.Naming;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
+
+namespace ScrewSheet.Engine.Binding;
+
+/// <summary>The compiler's errors in plain words; its own id is kept.</summary>
+internal sealed partial class Translator
+{
+    private Fault FromCompiler(ImmutableArray<Diagnostic> errors)
+    {
+        if (errors.IsEmpty) return BindingFaults.NoValue(expression.SourceOf(0, expression.Code.Length));
+        Diagnostic error = errors[0];
+        Place place = expression.SourceOf(error.Location.SourceSpan.Start - codeStart, error.Location.SourceSpan.Length);
+        return error.Id switch
+        {
+            "CS0117" or "CS1061" or "CS0234" or "CS0200" or "CS8852" => Member(error.Id, place),
+            "CS1501" or "CS7036" or "CS1739" or "CS1740" or "CS1744" => Arguments(error.Id, place),
+            "CS0019" or "CS0023" or "CS0029" or "CS0034" or "CS0173" or "CS0266" or "CS0411" or "CS1503" or "CS1929" or "CS8121" or "CS8506" or "CS8130" => BindingFaults.Kinds(error.Id, place),
+            "CS0815" or "CS0818" or "CS8917" or "CS0149" or "CS0428" or "CS0119" or "CS0118" => BindingFaults.NoValue(place) with { CompilerId = error.Id },
+            _ when error.Id.StartsWith("CS1", StringComparison.Ordinal) => BindingFaults.Incomplete(error.Id, place),
+            _ => BindingFaults.NotInLanguage(error.Id, place),
+        };
+    }
+
+    private Fault Member(string id, Place place)
+    {
+        int at = expression.Tokens.Select((token, i) => (token, i)).FirstOrDefault(pair => pair.token.Start + 1 == place.Column).i;
+        int name = at;
+        while (name < expression.Tokens.Length && !(name > 0 && expression.Tokens[name - 1].Is("."))) name++;
+        if (name >= expression.Tokens.Length) return BindingFaults.NotInLanguage(id, place);
+        string member = expression.Tokens[name].Text;
+        string[] known = [.. library.Records.SelectMany(record => record.Members).Select(m => m.Name).Concat(AllValues(library.Values)).Distinct()];
+        return BindingFaults.UnknownMember(member, "What stands before the point", Nearest.To(member, known), "See the list of functions for its members.", id, expression.Tokens[name].Place);
+    }
+
+    private static IEnumerable<string> AllValues(IEnumerable<LibraryValues> values) =>
+        values.SelectMany(value => value.Members.Select(member => member.Name).Append(value.Clr.Name).Concat(AllValues(value.Nested)));
+
+    private Fault Arguments(string id, Place place)
+    {
+        int at = 0;
+        for (int i = 0; i < expression.Tokens.Length && expression.Tokens[i].Start + 1 <= place.Column + place.Length; i++)
+            if (i + 1 < expression.Tokens.Length && expression.Tokens[i + 1].Is("(") && Signature(expression.Tokens[i].Text) is not null && expression.Tokens[i].Start + 1 <= place.Column) at = i;
+        string name = expression.Tokens[at].Text;
+        string parameters = Signature(name) ?? "other arguments";
+        return id == "CS1739" ? BindingFaults.NoSuchArgument(name, parameters, id, place) : BindingFaults.Arguments(name, parameters, id, place);
+    }
+
+    private string? Signature(string name)
+    {
+        if (library.Function(name) is { } function) return List(function.Parameters.Select(parameter => parameter.HasDefault ? $"perhaps {parameter.Name}" : parameter.Name));
+        if (own.GetValueOrDefault(name) is { } mine) return List(mine.Parameters.Select(parameter => parameter.Name));
+        return name switch
+        {
+            "Sqrt" or "Cbrt" => "one value", "Pow" => "a value and an exponent", "Root" => "a value and the root's degree",
+            "Count" or "Sum" => "a series", "Map" or "Where" or "All" or "Any" => "a series and a lambda", _ => null,
+        };
+    }
+
+    private static string List(IEnumerable<string> names)
+    {
+        string[] all = [.. names];
+        return all.Length == 0 ? "no arguments" : string.Join(", ", all);
+    }
+}

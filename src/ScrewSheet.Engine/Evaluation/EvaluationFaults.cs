@@ -1,0 +1,53 @@
+using ScrewSheet.Workbooks.Diagnostics;
+
+namespace ScrewSheet.Engine.Evaluation;
+
+/// <summary>The wording of computations without an answer; codes 41xx, and 61xx for budgets.</summary>
+internal static class EvaluationFaults
+{
+    public static Fault DivisionByZero() => Value(4101, "This divides by zero.", "Check the value below the line.");
+
+    public static Fault NegativeRoot() => Value(4102, "This is the root of a negative value.", "Check the sign of what stands in it.");
+
+    public static Fault NoNumber() => Value(4103, "This has no value as a number.", "Check the values put in.");
+
+    public static Fault TooLarge() => Value(4104, "This is larger than any number here.", "Check the values put in.");
+
+    public static Fault NoArm() => Value(4105, "No arm of the switch fits.", "Add an arm with _.");
+
+    public static Fault Domain(string sentence) => new(4106, FaultKind.Domain, sentence);
+
+    public static Fault WholeNumber(string parameter, double value) => new(4107, FaultKind.Domain, $"{parameter} must be a whole number; it is {value:R}.", "Round it first.");
+
+    public static Fault EmptySeries(string run) => Value(4108, $"The series {run} has no values.", "Fill a cell in it.");
+
+    public static Fault SeriesNote(string cell) => Value(4109, $"{cell} in this series holds a note.", "A series has values of one kind; blanks are skipped.");
+
+    public static Fault SeriesMixed(string cell, string phrase, string first) => new(3117, FaultKind.Unit, $"{cell} in this series is {phrase}; the others are {first}.", "A series has values of one kind.");
+
+    public static Fault SeriesType(string cell, string phrase) => new(3118, FaultKind.Unit, $"{cell} is {phrase}; a series has numbers or quantities.", null);
+
+    public static Fault CellSteps(long steps) => Budget(6107, $"This cell needs more than {steps:N0} steps.", "Make its functions call less or its series shorter.");
+
+    public static Fault AllSteps(long steps) => Budget(6108, $"The workbook needs more than {steps:N0} steps for one calculation.", "Make it smaller.");
+
+    public static Fault TooLongText(int bytes) => Budget(6109, $"This text is longer than {bytes:N0} characters.", "Shorten it.");
+
+    public static Fault CallDepth(int depth) => Budget(6110, $"Functions call each other deeper than {depth}.", "Join some of them.");
+
+    public static Fault WrongType(string declared, string phrase, Place? place) => new(3119, FaultKind.Unit, $"The cell is declared {declared}; its expression gives {phrase}.", "Change the type or the expression.", place);
+
+    public static Fault WrongUnit(string unit, string phrase) => new(3120, FaultKind.Unit, $"The cell is shown in {unit}; its value is {phrase}.", "Change the unit in the brackets.");
+
+    public static Fault Waits(string cell) => new(4201, FaultKind.Waiting, $"It waits for {cell}, which is in fault.", null);
+
+    private static Fault Value(int code, string message, string remedy) => new(code, FaultKind.Value, message, remedy);
+
+    private static Fault Budget(int code, string message, string remedy) => new(code, FaultKind.Budget, message, remedy);
+}
+
+/// <summary>Carries a fault out of an evaluation; caught at the cell.</summary>
+internal sealed class EvaluationException(Fault fault) : Exception(fault.Message)
+{
+    public Fault Fault { get; } = fault;
+}

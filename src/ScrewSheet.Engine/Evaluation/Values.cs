@@ -1,0 +1,36 @@
+using ScrewSheet.Quantities;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Engine.Evaluation;
+
+/// <summary>Between a value while it runs and the value of a cell.</summary>
+internal static class Values
+{
+    /// <summary>The cell's value.</summary>
+    public static CellValue Wrap(CellType type, object value) => type switch
+    {
+        NumberType => new NumberValue((double)value),
+        QuantityType quantity => new QuantityValue((double)value, quantity),
+        TruthType => new TruthValue((bool)value),
+        TextType => new TextValue((string)value),
+        OptionType => new OptionValue((Enum)value),
+        SeriesType series => new SeriesValue((Series)value, series),
+        RecordType record => new RecordValue(value, record),
+        _ => throw new ArgumentOutOfRangeException(nameof(type), type, "It is no value of a cell."),
+    };
+
+    /// <summary>A number or quantity in coherent SI, or null.</summary>
+    public static double? Si(CellValue value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
+
+    /// <summary>The value while it runs, when it is neither number nor quantity.</summary>
+    public static object? Other(CellValue value) => value switch
+    {
+        TruthValue truth => truth.Value,
+        TextValue text => text.Value,
+        OptionValue option => option.Value,
+        SeriesValue series => series.Value,
+        RecordValue record => record.Value,
+        _ => null,
+    };
+}
