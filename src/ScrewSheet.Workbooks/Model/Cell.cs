@@ -26,6 +26,9 @@ public sealed record Cell
 
     /// <summary>Where it stands in the file: line and column of its address, from 1; (0, 0) for a cell typed in.</summary>
     public Place Place { get; init; }
+
+    /// <summary>The line behind it, for saving the file as it was.</summary>
+    internal Unseen<CellSource> Source { get; init; }
 }
 
 /// <summary>What a cell holds. A closed family.</summary>

@@ -47,10 +47,18 @@ public enum ToleranceShape
 /// <param name="Shape">What the half-width means.</param>
 /// <param name="DegreesOfFreedom">After <c>dof</c>, or null.</param>
 /// <param name="Text">As written after ±, with unit and words.</param>
-public sealed record Tolerance(double HalfWidthSi, bool Relative, ToleranceShape Shape, double? DegreesOfFreedom, string Text);
+public sealed record Tolerance(double HalfWidthSi, bool Relative, ToleranceShape Shape, double? DegreesOfFreedom, string Text)
+{
+    /// <summary>The unit the half-width is written in, or null; what is left to compare when the given is a constant expression.</summary>
+    public Unit? Unit { get; init; }
+}
 
 /// <summary>The range a given must stay in; both ends included.</summary>
 /// <param name="FromSi">Lower end in coherent SI.</param>
 /// <param name="ToSi">Upper end in coherent SI.</param>
 /// <param name="Text">As written after within.</param>
-public sealed record Limits(double FromSi, double ToSi, string Text);
+public sealed record Limits(double FromSi, double ToSi, string Text)
+{
+    /// <summary>The unit of the lower end, or null; what is left to compare when the given is a constant expression.</summary>
+    public Unit? Unit { get; init; }
+}

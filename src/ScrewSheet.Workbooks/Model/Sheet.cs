@@ -20,6 +20,33 @@ public sealed record Sheet
     /// <summary>The cells in the order of the file.</summary>
     public required ImmutableList<CellAddress> Order { get; init; }
 
+    /// <summary>The what-if tables, in order.</summary>
+    public ImmutableArray<WhatIfBlock> WhatIfs { get; init; } = [];
+
+    /// <summary>Lines the format reserves, in order.</summary>
+    public ImmutableArray<ReservedLine> Reserved { get; init; } = [];
+
+    /// <summary>The address of each name. A name two cells have leads to one of them; both are in fault.</summary>
+    public ImmutableDictionary<string, CellAddress> Names => Index.Names;
+
+    /// <summary>The lines that belong to no cell, for saving the file as it was.</summary>
+    internal Unseen<SheetSource> Source { get; init; }
+
+    /// <summary>The names, worked out when first asked for and carried along by edits.</summary>
+    internal NameIndex Index
+    {
+        get
+        {
+            if (index.Value is { } known && ReferenceEquals(known.Cells, Cells)) return known;
+            index = new(NameIndex.Of(Cells));
+            return index.Value!;
+        }
+
+        init => index = new(value);
+    }
+
+    private Unseen<NameIndex> index;
+
     /// <summary>The cells in the order of the file.</summary>
     public IEnumerable<Cell> CellsInOrder => Order.Select(address => Cells[address]);
 }

@@ -52,4 +52,16 @@ public sealed partial record Workbook
 
     /// <summary>Faults of lines that are no cells (an unreadable function, a doubled sheet); those of cells stand in the cells.</summary>
     public ImmutableArray<Fault> Faults { get; init; } = [];
+
+    /// <summary>The lines behind those faults, as they stand in the file.</summary>
+    public ImmutableArray<BrokenLine> BrokenLines { get; init; } = [];
+
+    /// <summary>Lines of the head the format reserves, in order.</summary>
+    public ImmutableArray<ReservedLine> Reserved { get; init; } = [];
+
+    /// <summary>The lines besides the sheets, for saving the file as it was.</summary>
+    internal Unseen<WorkbookSource> Source { get; init; }
+
+    /// <summary>The sheet of that name, or null.</summary>
+    public Sheet? Find(string sheet) => Sheets.FirstOrDefault(candidate => candidate.Name == sheet);
 }
