@@ -20,7 +20,7 @@ internal sealed class CellPresenter(Selection selection)
         ShownCell shown = new() { Address = cell.Id.Address, Name = PlainText.Of(cell.Cell.Name ?? ""), Below = Below(cell), Tone = Verdict.IsBad(cell) ? Tone.Bad : Tone.Plain };
         if (cell.Fault is Fault fault) return shown with { Value = fault.Kind == FaultKind.Waiting ? "waits" : "fault" };
         if (cell.Value is null) return shown;
-        ShownValue value = selection.Shown(cell);
+        PrintedValue value = selection.Shown(cell);
         if (value.IsProse) return shown with { Below = [new ShownRemark("", value.Figure, Tone.Plain), .. shown.Below] };
         return shown with { Value = value.Figure, Unit = value.Unit, Beside = cell.Cell.Content is GivenContent { Tolerance: Tolerance tolerance } ? "± " + PlainText.Of(tolerance.Text) : "" };
     }
@@ -53,7 +53,7 @@ internal sealed class CellPresenter(Selection selection)
                 foreach (ShownRemark remark in Members(inner.Value, name + ".")) yield return remark;
                 continue;
             }
-            string text = member.Value is null ? "none" : ValueText.Of(member.Value, null, selection.Calculation.Workbook.Head.Units, isCheck: false).ToString();
+            string text = member.Value is null ? "none" : PrintedText.Of(member.Value, null, selection.Calculation.Workbook.Head.Units, isCheck: false).ToString();
             yield return new ShownRemark(name, text, Tone.Plain);
         }
     }

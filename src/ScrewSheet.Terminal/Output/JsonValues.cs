@@ -36,7 +36,7 @@ internal static class JsonValues
         foreach (MemberValue member in MemberValues.Of(record))
         {
             json.WriteStartObject(member.Name);
-            Unit? unit = member.Value is null ? null : ValueText.UnitOf(member.Value, null, system);
+            Unit? unit = member.Value is null ? null : PrintedText.UnitOf(member.Value, null, system);
             json.WritePropertyName("value");
             if (member.Value is null) json.WriteNullValue();
             else Write(json, member.Value, unit, system);

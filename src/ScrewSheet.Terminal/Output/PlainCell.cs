@@ -16,7 +16,7 @@ internal sealed record PlainCell(string Kind, Unit? Unit, double? Si, double? To
     public static PlainCell Of(Selection selection, CellResult cell)
     {
         double? si = cell.Value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
-        Unit? unit = cell.Value is null ? null : ValueText.UnitOf(cell.Value, cell.Cell.Format, selection.Calculation.Workbook.Head.Units);
+        Unit? unit = cell.Value is null ? null : PrintedText.UnitOf(cell.Value, cell.Cell.Format, selection.Calculation.Workbook.Head.Units);
         return new PlainCell(KindOf(cell.Cell.Content), unit, si, ToleranceOf(cell.Cell.Content, si, unit), TextOf(selection, cell));
     }
 

@@ -28,5 +28,5 @@ internal sealed record Selection(Calculation Calculation, IReadOnlyList<Selected
     public IEnumerable<CellResult> Cells => Sheets.SelectMany(sheet => sheet.Cells);
 
     /// <summary>The value of a cell as it is shown.</summary>
-    public ShownValue Shown(CellResult cell) => ValueText.Of(cell.Value!, Digits.FormatOf(cell), Calculation.Workbook.Head.Units, cell.IsCheck);
+    public PrintedValue Shown(CellResult cell) => PrintedText.Of(cell.Value!, Digits.FormatOf(cell), Calculation.Workbook.Head.Units, cell.IsCheck);
 }

@@ -76,7 +76,7 @@ internal sealed class ShownDigits
         return symbol == unit.Symbol && NumberText.TryParse(figure, out double shown, out _) ? unit.ToSi(shown) : si;
     }
 
-    private Unit UnitOf(CellResult cell) => ValueText.UnitOf(cell.Value!, cell.Cell.Format, system) ?? UnitTable.Number;
+    private Unit UnitOf(CellResult cell) => PrintedText.UnitOf(cell.Value!, cell.Cell.Format, system) ?? UnitTable.Number;
 
     private static double? SiOf(CellResult cell) => cell.Value switch
     {
