@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Operations;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;

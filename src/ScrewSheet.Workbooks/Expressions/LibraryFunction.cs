@@ -78,4 +78,7 @@ public sealed class OwnFunction
 
     /// <summary>Its body; null until it is bound, and when it is in fault.</summary>
     public BoundExpression? Body { get; set; }
+
+    /// <summary>Why it cannot be called, or null.</summary>
+    public Diagnostics.Fault? Fault { get; set; }
 }

@@ -40,6 +40,11 @@ public enum KeptState
     Unreadable,
 }
 
+/// <summary>What a reference of a bound expression means: one cell, or a run from one corner to the other.</summary>
+/// <param name="First">The cell, or the run's first corner.</param>
+/// <param name="Last">The run's last corner, or null for one cell.</param>
+public readonly record struct CellReference(CellId First, CellId? Last = null);
+
 /// <summary>Everything known about one cell after a calculation.</summary>
 public sealed record CellResult
 {
@@ -64,6 +69,9 @@ public sealed record CellResult
     /// <summary>How the value compares with what the file kept.</summary>
     public KeptState Kept { get; init; }
 
+    /// <summary>What the bound expression's references mean, by slot.</summary>
+    public ImmutableArray<CellReference> References { get; init; } = [];
+
     /// <summary>The bound expression, or null for a note, a literal given and a cell that could not be bound.</summary>
     public BoundExpression? Bound { get; init; }
 
@@ -74,10 +82,11 @@ public sealed record CellResult
     public Fault? Fault => (Outcome as Faulted)?.Fault;
 }
 
-/// <summary>All results of a workbook, in file order.</summary>
+/// <summary>All results of a workbook.</summary>
 /// <param name="Workbook">What was calculated.</param>
 /// <param name="Cells">One result for each cell.</param>
-public sealed record Calculation(Workbook Workbook, ImmutableDictionary<CellId, CellResult> Cells)
+/// <param name="Faults">Faults that belong to no cell: unreadable lines, the author's functions, names that hide the library's.</param>
+public sealed record Calculation(Workbook Workbook, ImmutableDictionary<CellId, CellResult> Cells, ImmutableArray<Fault> Faults)
 {
     /// <summary>The results of one sheet in the order of its cells in the file.</summary>
     public IEnumerable<CellResult> Of(Sheet sheet) => sheet.CellsInOrder.Select(cell => Cells[new CellId(sheet.Name, cell.Address)]);

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
+
+namespace ScrewSheet.Engine.Binding;
+
+/// <summary>Binds shapes, each once; many together where many are new.</summary>
+/// <remarks>Safe for one thread at a time.</remarks>
+internal sealed class Binder(FunctionLibrary library)
+{
+    /// <summary>Beyond this many the shapes nobody asked for lately are forgotten; cells keep their own.</summary>
+    private const int MaximumShapes = 4096;
+
+    private const int PerTree = 400;
+
+    private readonly CompilerDoor door = new(library);
+    private readonly Dictionary<(string Key, TypeList Slots), Shape> known = [];
+    private int generation;
+
+    public FunctionLibrary Library => library;
+
+    /// <summary>Forgets what depends on the author's functions.</summary>
+    public void OwnFunctionsChanged() => generation++;
+
+    /// <summary>The shapes of the expressions with these types of references, in order.</summary>
+    public IReadOnlyList<Shape> Bind(IReadOnlyList<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> wanted, IReadOnlyDictionary<string, OwnFunction> own)
+    {
+        if (known.Count > MaximumShapes) known.Clear();
+        Dictionary<(string, TypeList), int> missing = [];
+        List<(ResolvedExpression, ImmutableArray<CellType>)> toBind = [];
+        foreach (var (expression, slots) in wanted)
+        {
+            var key = KeyOf(expression, slots);
+            if (!known.ContainsKey(key) && missing.TryAdd(key, toBind.Count)) toBind.Add((expression, slots));
+        }
+        for (int from = 0; from < toBind.Count; from += PerTree) BindTogether(toBind.GetRange(from, Math.Min(PerTree, toBind.Count - from)), own);
+        return [.. wanted.Select(item => known[KeyOf(item.Expression, item.Slots)])];
+    }
+
+    private void BindTogether(List<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> batch, IReadOnlyDictionary<string, OwnFunction> own)
+    {
+        OwnFunction[] called = [.. batch.SelectMany(item => item.Expression.Calls).Distinct()];
+        IReadOnlyList<BoundShape> bound = door.Bind(batch, called);
+        for (int i = 0; i < batch.Count; i++)
+        {
+            // one expression that the parser cannot close spoils its neighbours; alone it spoils nobody
+            BoundShape shape = bound[i].Errors.IsEmpty || batch.Count == 1 ? bound[i] : door.Bind([batch[i]], called)[0];
+            (BoundExpression? tree, Fault? fault) = Translator.Translate(batch[i].Expression, batch[i].Slots, shape, library, own);
+            known[KeyOf(batch[i].Expression, batch[i].Slots)] = new Shape { Origin = batch[i].Expression, Tree = tree, Fault = fault };
+        }
+    }
+
+    private (string, TypeList) KeyOf(ResolvedExpression expression, ImmutableArray<CellType> slots) =>
+        (expression.Calls.IsEmpty && expression.Parameters.IsEmpty ? expression.ShapeKey : $"{generation}\n{expression.ShapeKey}\n{string.Join(',', expression.Parameters.Select(p => p.Type.Name + p.Name))}", new TypeList(slots));
+
+    /// <summary>Types of references, compared one by one.</summary>
+    private readonly record struct TypeList(ImmutableArray<CellType> Types)
+    {
+        public bool Equals(TypeList other) => Types.SequenceEqual(other.Types);
+
+        public override int GetHashCode() => Types.Aggregate(17, (hash, type) => unchecked((hash * 31) + type.GetHashCode()));
+    }
+}

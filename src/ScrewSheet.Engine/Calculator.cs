@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using ScrewSheet.Engine.Binding;
+using ScrewSheet.Engine.Evaluation;
+using ScrewSheet.Engine.Graph;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Engine;
+
+/// <summary>
+/// Computes workbooks and keeps what it knows, so that the next calculation of a changed workbook does only what the change asks for.
+/// </summary>
+/// <remarks>For one thread at a time. A stopped calculation loses nothing: the next one begins afresh.</remarks>
+public sealed class Calculator
+{
+    private readonly Binder binder;
+    private readonly CodeCache codes;
+    private Recalculation? state;
+    private Workbook? last;
+
+    /// <summary>A calculator that knows this library.</summary>
+    public Calculator(FunctionLibrary library)
+    {
+        binder = new Binder(library);
+        codes = new CodeCache(library);
+    }
+
+    /// <summary>What the last calculation did, cell by cell.</summary>
+    public IReadOnlyList<CalculationEvent> Events => state?.Events ?? [];
+
+    /// <summary>All results of a workbook. What did not change since the last one is not computed again.</summary>
+    /// <param name="workbook">The workbook.</param>
+    /// <param name="stop">Stops the calculation between and within cells.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public Calculation Calculate(Workbook workbook, CancellationToken stop = default) => Guarded(workbook, stop, null);
+
+    /// <summary>The same where the caller knows which cells may differ from the last workbook: nothing else is looked at.</summary>
+    /// <param name="workbook">The workbook; functions, sheets and head as in the last one.</param>
+    /// <param name="changed">Every cell that was added, removed or written anew.</param>
+    /// <param name="stop">Stops the calculation.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public Calculation Calculate(Workbook workbook, IReadOnlyCollection<CellId> changed, CancellationToken stop = default) => Guarded(workbook, stop, changed);
+
+    /// <summary>Throws where what is known contradicts itself; for tests.</summary>
+    public void CheckInvariants() => state?.CheckInvariants();
+
+    private Calculation Guarded(Workbook workbook, CancellationToken stop, IReadOnlyCollection<CellId>? changed) => DeepStack.Run(() =>
+    {
+        Recalculation? before = SameWorld(workbook) ? state : null;
+        state = null;
+        Recalculation now = before ?? new Recalculation(workbook, binder, codes);
+        Calculation calculation = before is null ? now.All(stop) : now.Changed(last!, workbook, changed, stop);
+        (state, last) = (now, workbook);
+        return calculation;
+    });
+
+    /// <summary>True when functions, sheets and units are those of the last workbook, so that its graph still holds.</summary>
+    private bool SameWorld(Workbook workbook) => state is not null && last is not null
+        && last.Functions.SequenceEqual(workbook.Functions)
+        && last.Head.Units == workbook.Head.Units
+        && last.Sheets.Select(sheet => sheet.Name).SequenceEqual(workbook.Sheets.Select(sheet => sheet.Name));
+}

@@ -1,0 +1,169 @@
+using System.Collections.Immutable;
+using ScrewSheet.Engine.Binding;
+using ScrewSheet.Engine.Evaluation;
+using ScrewSheet.Engine.Naming;
+using ScrewSheet.Quantities;
+using ScrewSheet.Quantities.Declarations;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Lexing;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Engine.Graph;
+
+/// <summary>One cell: its inputs, its value, its cautions.</summary>
+internal sealed partial class Recalculation
+{
+    /// <summary>What a cell reads, ready to run.</summary>
+    private sealed record Inputs(ImmutableArray<CellType> Types, double[] Si, object?[] Others, ImmutableArray<Caution> Cautions);
+
+    private (Inputs? Inputs, CellResult? Failed) Gather(Node node)
+    {
+        ImmutableArray<Reference> reads = node.Reads;
+        var types = ImmutableArray.CreateBuilder<CellType>(reads.Length);
+        double[] si = new double[reads.Length];
+        object?[] others = new object?[reads.Length];
+        List<Caution> cautions = [];
+        for (int i = 0; i < reads.Length; i++)
+        {
+            (CellValue? value, CellResult? failed) = reads[i] is Reference.ToRun run ? GatherRun(node, run, i, cautions) : GatherCell(node, ((Reference.ToCell)reads[i]).Cell, i, cautions);
+            if (failed is not null) return (null, failed);
+            types.Add(value!.Type);
+            (si[i], others[i]) = (Values.Si(value) ?? double.NaN, Values.Other(value));
+        }
+        return (new Inputs(types.MoveToImmutable(), si, others, [.. cautions.Distinct()]), null);
+    }
+
+    private (CellValue? Value, CellResult? Failed) GatherCell(Node node, CellId id, int slot, List<Caution> cautions)
+    {
+        Place place = node.Expression!.ReferencePlaces[slot];
+        if (graph.Find(id) is not { } target) return (null, Fail(node, InFile(node, NameFaults.EmptyCell(Near(node, id), place))));
+        if (target.Cell.Content is NoteContent) return (null, Fail(node, InFile(node, NameFaults.NoteCell(Near(node, id), place))));
+        if (target.Result?.Value is not { } value) return (null, Wait(node, target));
+        Inherit(target, cautions);
+        return (value, null);
+    }
+
+    private (CellValue? Value, CellResult? Failed) GatherRun(Node node, Reference.ToRun run, int slot, List<Caution> cautions)
+    {
+        List<double> si = [];
+        CellType? element = null;
+        Place place = node.Expression!.ReferencePlaces[slot];
+        foreach (Node target in graph.Inside(run))
+        {
+            string label = Near(node, target.Id);
+            if (target.Cell.Content is NoteContent) return (null, Fail(node, InFile(node, EvaluationFaults.SeriesNote(label) with { Place = place })));
+            if (target.Result?.Value is not { } value) return (null, Wait(node, target));
+            if (Values.Si(value) is not { } number) return (null, Fail(node, InFile(node, EvaluationFaults.SeriesType(label, value.Type.Phrase) with { Place = place })));
+            CellType? common = element is null ? value.Type : TypeRules.Common(element, value.Type);
+            if (common is null) return (null, Fail(node, InFile(node, EvaluationFaults.SeriesMixed(label, value.Type.Phrase, element!.Phrase) with { Place = place })));
+            element = common;
+            si.Add(number);
+            Inherit(target, cautions);
+        }
+        if (element is null) return (null, Fail(node, InFile(node, EvaluationFaults.EmptySeries($"{Near(node, run.First)} to {Near(node, run.Last)}") with { Place = place })));
+        return (new SeriesValue(SeriesFactory.Make(element, [.. si]), new SeriesType(element)), null);
+    }
+
+    private static void Inherit(Node target, List<Caution> cautions)
+    {
+        foreach (Caution caution in target.Result!.Cautions) cautions.Add(caution.Origin is null ? caution with { Origin = target.Id.ToString() } : caution);
+    }
+
+    private CellResult Wait(Node node, Node target) => Fail(node, EvaluationFaults.Waits(Near(node, target.Id)) with { Cause = target.Result?.Fault?.Cause ?? target.Id.ToString() });
+
+    private CellResult Run(Node node, Inputs inputs, Frame frame)
+    {
+        Shape shape = node.Shape!;
+        if (shape.Fault is { } unbound) return Fail(node, InFile(node, shape.In(node.Expression!, unbound)));
+        events.Add(new CalculationEvent(node.Id, CellWork.Ran));
+        (frame.Si, frame.Others) = (inputs.Si, inputs.Others);
+        try
+        {
+            frame.Begin();
+            CellValue value = Values.Wrap(shape.Tree!.Type, shape.Run(frame, codes));
+            return Finish(node, value, inputs, frame);
+        }
+        catch (EvaluationException exception)
+        {
+            return Fail(node, Located(node, frame, exception.Fault));
+        }
+        catch (DomainException exception)
+        {
+            return Fail(node, Located(node, frame, EvaluationFaults.Domain(exception.Message)));
+        }
+    }
+
+    private Fault Located(Node node, Frame frame, Fault fault) =>
+        InFile(node, node.Shape!.In(node.Expression!, FaultPlace.Find(node.Shape.Tree!, frame, codes, fault)));
+
+    private CellResult OfLiteral(Node node, Literal literal)
+    {
+        CellValue value = literal switch
+        {
+            NumberLiteral { Unit: { } unit } number when CellType.Of(unit.Dimension) is not NumberType || unit.Kind is not null =>
+                new QuantityValue(number.Si, (QuantityType)(unit.Kind is { } kind ? CellType.Of(kind) : CellType.Of(unit.Dimension))),
+            NumberLiteral number => new NumberValue(number.Si),
+            TruthLiteral truth => new TruthValue(truth.Value),
+            TextLiteral text => new TextValue(text.Value),
+            _ => throw new InvalidOperationException("An unknown literal."),
+        };
+        return Finish(node, value, new Inputs([], [], [], []), null);
+    }
+
+    /// <summary>Checks the value against the cell's own words: type, unit, limits, kept result.</summary>
+    private CellResult Finish(Node node, CellValue value, Inputs inputs, Frame? frame)
+    {
+        if (Declared(node, ref value) is { } fault) return Fail(node, InFile(node, fault));
+        if (node.Cell.Format?.Unit is { } unit && Values.Si(value) is not null && TypeRules.DimensionOf(value.Type) != unit.Dimension) return Fail(node, EvaluationFaults.WrongUnit(unit.Symbol, value.Type.Phrase));
+        if (node.Cell.Content is GivenContent { Within: { } limits } && Values.Si(value) is { } si && (si < limits.FromSi || si > limits.ToSi))
+            return Fail(node, CallFaults.OutsideLimits(ValueText.Format(value, node.Cell.Format, workbook.Head.Units).Joined, limits.Text));
+        bool check = value is TruthValue && node.Cell is { DeclaredType: null, Content: ResultContent };
+        IEnumerable<Caution> mine = (frame?.Cautions ?? []).Select(sentence => new Caution(sentence)).Concat(UnitNames(node));
+        return new CellResult
+        {
+            Id = node.Id, Cell = node.Cell, Type = value.Type, Outcome = new Computed(value), Cautions = [.. mine, .. inputs.Cautions], IsCheck = check,
+            Kept = KeptText.Compare(value, (node.Cell.Content as ResultContent)?.Kept, node.Cell.Format, workbook.Head.Units, check),
+            Bound = node.Shape?.Tree, References = References(node),
+        };
+    }
+
+    private Fault? Declared(Node node, ref CellValue value)
+    {
+        if (node.Cell.DeclaredType is not { } name) return null;
+        if (TypeNames.Find(name, binder.Library) is not { } type) return NameFaults.UnknownType(name, Nearest.To(name, TypeNames.Known(binder.Library)), null);
+        if (!TypeRules.Fits(value.Type, type)) return EvaluationFaults.WrongType(name, value.Type.Phrase, null);
+        if (value is QuantityValue quantity) value = quantity with { Quantity = (QuantityType)type };
+        return null;
+    }
+
+    /// <summary>After a number a symbol is always a unit; where a cell has that name, the reader is told.</summary>
+    private IEnumerable<Caution> UnitNames(Node node)
+    {
+        if (node.Expression is not { } expression) yield break;
+        foreach (Token literal in expression.Literals)
+            if (literal.Unit is { } unit && names.Find(node.Id.Sheet, unit.Symbol) is not null)
+                yield return new Caution($"{unit.Symbol} after a number is the unit, though a cell has that name.");
+    }
+
+    private static ImmutableArray<CellReference> References(Node node) =>
+        [.. node.Reads.Select(read => read is Reference.ToRun run ? new CellReference(run.First, run.Last) : new CellReference(((Reference.ToCell)read).Cell))];
+
+    private static CellResult Fail(Node node, Fault fault) =>
+        new() { Id = node.Id, Cell = node.Cell, Outcome = new Faulted(fault), Bound = node.Shape?.Tree, References = References(node) };
+
+    /// <summary>The place in the expression as a place in the file.</summary>
+    private static Fault InFile(Node node, Fault fault)
+    {
+        int column = node.Cell.Content switch { ResultContent result => result.ExpressionColumn, GivenContent given => given.TextColumn, _ => 1 };
+        return fault.Place is { Line: 0 } place && node.Cell.Place.Line > 0 ? fault with { Place = new Place(node.Cell.Place.Line, column + place.Column - 1, place.Length) } : fault;
+    }
+
+    /// <summary>How a cell is named in a sentence of another: its name or address, with its sheet where that is another.</summary>
+    private string Near(Node from, CellId id)
+    {
+        string own = graph.Find(id)?.Cell.Name ?? id.Address.ToString();
+        return id.Sheet == from.Id.Sheet ? own : $"{id.Sheet}.{own}";
+    }
+}

@@ -1,0 +1,221 @@
+using System.Collections.Immutable;
+using ScrewSheet.Engine.Binding;
+using ScrewSheet.Engine.Evaluation;
+using ScrewSheet.Engine.Naming;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Engine.Graph;
+
+/// <summary>The graph of one workbook and its results: takes changes in, orders the cells they touch, binds and runs those that must.</summary>
+internal sealed partial class Recalculation
+{
+    private readonly Binder binder;
+    private readonly CodeCache codes;
+    private readonly CellGraph graph = new();
+    private readonly NameIndex names = new();
+    private readonly OwnFunctions own;
+    private readonly List<CalculationEvent> events = [];
+    private readonly HashSet<Node> dirty = new(ReferenceEqualityComparer.Instance);
+    private Workbook workbook;
+    private ImmutableDictionary<CellId, CellResult>.Builder results = ImmutableDictionary.CreateBuilder<CellId, CellResult>();
+
+    public Recalculation(Workbook workbook, Binder binder, CodeCache codes)
+    {
+        this.workbook = workbook;
+        this.binder = binder;
+        this.codes = codes;
+        binder.OwnFunctionsChanged();
+        codes.ForgetOwn();
+        own = OwnFunctions.Of(workbook.Functions, binder);
+    }
+
+    /// <summary>What the last calculation did.</summary>
+    public IReadOnlyList<CalculationEvent> Events => events;
+
+    public void CheckInvariants() => graph.CheckInvariants();
+
+    /// <summary>Everything, from nothing.</summary>
+    public Calculation All(CancellationToken stop)
+    {
+        foreach (Sheet sheet in workbook.Sheets) names.AddSheet(sheet.Name);
+        foreach (Sheet sheet in workbook.Sheets)
+            foreach (Cell cell in sheet.Cells.Values) Name(new CellId(sheet.Name, cell.Address), cell);
+        foreach (Sheet sheet in workbook.Sheets)
+            foreach (Cell cell in sheet.CellsInOrder) AddNode(new CellId(sheet.Name, cell.Address), cell);
+        return Finish(stop);
+    }
+
+    /// <summary>What differs from the workbook before, or only the cells the caller names.</summary>
+    public Calculation Changed(Workbook before, Workbook after, IReadOnlyCollection<CellId>? cells, CancellationToken stop)
+    {
+        workbook = after;
+        bool namesChanged = false;
+        foreach (CellId id in cells ?? Differences(before, after)) namesChanged |= Change(id, CellIn(after, id));
+        if (namesChanged) ResolveAgain(graph.Nodes.Values.Where(node => node.Unresolved is not null).ToList());
+        return Finish(stop);
+    }
+
+    private static Cell? CellIn(Workbook workbook, CellId id) => workbook.Sheets.FirstOrDefault(sheet => sheet.Name == id.Sheet)?.Cells.GetValueOrDefault(id.Address);
+
+    private static IEnumerable<CellId> Differences(Workbook before, Workbook after)
+    {
+        foreach ((Sheet old, Sheet now) in before.Sheets.Zip(after.Sheets))
+        {
+            if (ReferenceEquals(old, now)) continue;
+            foreach ((CellAddress address, Cell cell) in now.Cells)
+                if (!old.Cells.TryGetValue(address, out Cell? was) || !ReferenceEquals(was, cell)) yield return new CellId(now.Name, address);
+            foreach (CellAddress address in old.Cells.Keys)
+                if (!now.Cells.ContainsKey(address)) yield return new CellId(now.Name, address);
+        }
+    }
+
+    /// <summary>Takes one change in; true when a name came, went or moved.</summary>
+    private bool Change(CellId id, Cell? cell)
+    {
+        Node? node = graph.Find(id);
+        if (ReferenceEquals(node?.Cell, cell)) return false;
+        bool renamed = node?.Cell.Name != cell?.Name;
+        if (renamed)
+        {
+            // whoever read the cell by its name must look again; whoever read it by address finds the same
+            if (node?.Cell.Name is { } old) names.Remove(id, old);
+            if (cell is not null) Name(id, cell);
+            ResolveAgain(graph.Readers(id).ToList());
+        }
+        if (cell is null && node is not null)
+        {
+            foreach (Node reader in graph.Readers(id)) dirty.Add(reader);
+            graph.Remove(node);
+            dirty.Remove(node);
+            results.Remove(id);
+        }
+        else if (node is null && cell is not null) AddNode(id, cell);
+        else if (node is not null) Rewrite(node, cell!);
+        return renamed;
+    }
+
+    private void Rewrite(Node node, Cell cell)
+    {
+        bool same = TextOf(node.Cell.Content) == TextOf(cell.Content) && TextOf(cell.Content) is not null;
+        node.Cell = cell;
+        if (same) dirty.Add(node);
+        else ResolveAgain([node]);
+    }
+
+    private void Name(CellId id, Cell cell)
+    {
+        if (cell.Name is { } name) names.Add(id, name);
+    }
+
+    private void AddNode(CellId id, Cell cell)
+    {
+        Node node = new(id) { Cell = cell };
+        graph.Add(node);
+        Resolve(node);
+    }
+
+    private void ResolveAgain(List<Node> nodes)
+    {
+        foreach (Node node in nodes)
+        {
+            graph.Disconnect(node);
+            Resolve(node);
+        }
+    }
+
+    private void Resolve(Node node)
+    {
+        (node.Expression, node.Unresolved, node.Shape) = (null, null, null);
+        if (TextOf(node.Cell.Content) is { } text)
+        {
+            (node.Expression, node.Unresolved) = CodeWriter.Resolve(text, new SheetScope(node.Id.Sheet, binder.Library, own.ByName, names));
+            if (node.Cell.Content is GivenContent && node.Expression is { References.IsEmpty: false } expression)
+                (node.Expression, node.Unresolved) = (null, CallFaults.GivenRefers(expression.ReferencePlaces[0]));
+            if (node.Expression?.Calls.FirstOrDefault(call => call.Fault is not null) is { } broken)
+                (node.Expression, node.Unresolved) = (null, CallFaults.FunctionBroken(broken.Name, null));
+        }
+        graph.Connect(node);
+        dirty.Add(node);
+    }
+
+    private static string? TextOf(CellContent content) => content switch
+    {
+        ResultContent result => result.Expression,
+        GivenContent { Literal: null } given => given.Text,
+        _ => null,
+    };
+
+    private Calculation Finish(CancellationToken stop)
+    {
+        events.Clear();
+        Order order = Order.Of(graph, dirty);
+        Budget budget = new(stop);
+        Frame frame = new(budget, workbook.Head.Units);
+        HashSet<Node> changed = new(ReferenceEqualityComparer.Instance);
+        foreach (List<Node> level in order.Levels)
+        {
+            stop.ThrowIfCancellationRequested();
+            RunLevel(level, order, frame, changed);
+        }
+        dirty.Clear();
+        ImmutableArray<Fault> faults = [.. workbook.Faults, .. own.Faults, .. Hiding()];
+        return new Calculation(workbook, results.ToImmutable(), faults);
+    }
+
+    private IEnumerable<Fault> Hiding() =>
+        names.Sheets.Where(name => binder.Library.IsTypeName(name) || binder.Library.Function(name) is not null || own.ByName.ContainsKey(name) || CodeWriter.OwnNames.Contains(name) || name is "Math" or "Series")
+            .Select(NameFaults.HiddenBySheet);
+
+    private void RunLevel(List<Node> level, Order order, Frame frame, HashSet<Node> changed)
+    {
+        List<(Node Node, Inputs Inputs)> ready = [];
+        foreach (Node node in level)
+        {
+            if (order.Circles.TryGetValue(node, out IReadOnlyList<CellId>? circle)) Store(node, Fail(node, NameFaults.CellCircle(string.Join(" → ", circle.Select(Label)))), changed);
+            else if (dirty.Contains(node) || graph.Read(node).Any(changed.Contains)) Prepare(node, ready, changed);
+        }
+        Bind(ready);
+        foreach ((Node node, Inputs inputs) in ready) Store(node, Run(node, inputs, frame), changed);
+    }
+
+    private void Prepare(Node node, List<(Node, Inputs)> ready, HashSet<Node> changed)
+    {
+        CellContent content = node.Cell.Content;
+        if (content is NoteContent) Store(node, new CellResult { Id = node.Id, Cell = node.Cell }, changed);
+        else if (content is BrokenContent broken) Store(node, Fail(node, broken.Fault), changed);
+        else if (content is GivenContent { Literal: { } literal }) Store(node, OfLiteral(node, literal), changed);
+        else if (node.Unresolved is { } unresolved) Store(node, Fail(node, InFile(node, unresolved)), changed);
+        else
+        {
+            (Inputs? inputs, CellResult? failed) = Gather(node);
+            if (failed is not null) Store(node, failed, changed);
+            else ready.Add((node, inputs!));
+        }
+    }
+
+    private void Bind(List<(Node Node, Inputs Inputs)> ready)
+    {
+        var wanted = ready.Where(item => item.Node.Shape is null || !item.Node.SlotTypes.SequenceEqual(item.Inputs.Types)).ToList();
+        if (wanted.Count == 0) return;
+        IReadOnlyList<Shape> shapes = binder.Bind([.. wanted.Select(item => (item.Node.Expression!, item.Inputs.Types))], own.ByName);
+        for (int i = 0; i < wanted.Count; i++)
+        {
+            (wanted[i].Node.Shape, wanted[i].Node.SlotTypes) = (shapes[i], wanted[i].Inputs.Types);
+            events.Add(new CalculationEvent(wanted[i].Node.Id, CellWork.Bound));
+        }
+    }
+
+    /// <summary>Keeps a result; a cell whose value, type and cautions are as before stops the change here.</summary>
+    private void Store(Node node, CellResult result, HashSet<Node> changed)
+    {
+        bool same = node.Result is { } old && Equals(old.Outcome, result.Outcome) && old.Type == result.Type && old.Cautions.SequenceEqual(result.Cautions);
+        node.Result = result;
+        results[node.Id] = result;
+        if (!same) changed.Add(node);
+    }
+
+    private static string Label(CellId id) => id.ToString();
+}

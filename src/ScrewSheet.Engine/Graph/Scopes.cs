@@ -1,0 +1,73 @@
+using ScrewSheet.Engine.Naming;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Model;
+
+namespace ScrewSheet.Engine.Graph;
+
+/// <summary>What words mean in a cell of a sheet.</summary>
+internal sealed class SheetScope(string sheet, FunctionLibrary library, IReadOnlyDictionary<string, OwnFunction> own, NameIndex names) : INameScope
+{
+    public string Sheet => sheet;
+
+    public FunctionLibrary Library => library;
+
+    public IReadOnlyDictionary<string, OwnFunction> OwnFunctions => own;
+
+    public IReadOnlyList<BoundParameter> Parameters => [];
+
+    public bool IsSheet(string name) => names.IsSheet(name);
+
+    public CellId? Find(string onSheet, string name) => names.Find(onSheet, name);
+
+    public IEnumerable<string> SheetsWith(string name) => names.SheetsWith(name);
+
+    public IEnumerable<string> Known() => names.On(sheet);
+}
+
+/// <summary>What words mean in the body of an author's function.</summary>
+internal sealed class FunctionScope(FunctionLibrary library, IReadOnlyDictionary<string, OwnFunction> own, IReadOnlyList<BoundParameter> parameters) : INameScope
+{
+    public string? Sheet => null;
+
+    public FunctionLibrary Library => library;
+
+    public IReadOnlyDictionary<string, OwnFunction> OwnFunctions => own;
+
+    public IReadOnlyList<BoundParameter> Parameters => parameters;
+
+    public bool IsSheet(string name) => false;
+
+    public CellId? Find(string onSheet, string name) => null;
+
+    public IEnumerable<string> SheetsWith(string name) => [];
+
+    public IEnumerable<string> Known() => parameters.Select(parameter => parameter.Name);
+}
+
+/// <summary>The names of a workbook's cells, sheet by sheet. A name that stands twice means the first cell.</summary>
+internal sealed class NameIndex
+{
+    private readonly Dictionary<string, Dictionary<string, CellAddress>> sheets = [];
+
+    public bool IsSheet(string name) => sheets.ContainsKey(name);
+
+    public IEnumerable<string> Sheets => sheets.Keys;
+
+    public void AddSheet(string name) => sheets.TryAdd(name, []);
+
+    public void RemoveSheet(string name) => sheets.Remove(name);
+
+    public CellId? Find(string sheet, string name) =>
+        sheets.TryGetValue(sheet, out var names) && names.TryGetValue(name, out CellAddress address) ? new CellId(sheet, address) : null;
+
+    public IEnumerable<string> SheetsWith(string name) => sheets.Where(sheet => sheet.Value.ContainsKey(name)).Select(sheet => sheet.Key);
+
+    public IEnumerable<string> On(string sheet) => sheets.TryGetValue(sheet, out var names) ? names.Keys : [];
+
+    public bool Add(CellId id, string name) => sheets[id.Sheet].TryAdd(name, id.Address);
+
+    public void Remove(CellId id, string name)
+    {
+        if (Find(id.Sheet, name) == id) sheets[id.Sheet].Remove(name);
+    }
+}
