@@ -13,11 +13,7 @@ internal static class Program
         UTF8Encoding encoding = new(encoderShouldEmitUTF8Identifier: false);
         using StreamWriter output = new(Console.OpenStandardOutput(), encoding, 16 * 1024);
         using StreamWriter error = new(Console.OpenStandardError(), encoding) { AutoFlush = true };
-#if ENGINE
         return Run(args, Shell.OfProcess(output, error, Composition.Calculator));
-#else
-        return Run(args, Shell.OfProcess(output, error, () => throw new UserMistake("This build computes nothing yet.")));
-#endif
     }
 
     /// <summary>Runs one command line. A user's mistake is a sentence on the error stream and a status; only a mistake of the program itself throws.</summary>

@@ -7,6 +7,7 @@ internal static class Allowances
     public static IReadOnlyDictionary<string, string> Setters { get; } = new Dictionary<string, string>
     {
         ["ScrewSheet.Workbooks.Expressions.OwnFunction.Body"] = "an author's functions may call each other in any order, so a function exists before its body is bound",
+        ["ScrewSheet.Workbooks.Expressions.OwnFunction.Fault"] = "for the same reason: what is wrong with a body is known after the function exists",
     };
 
     /// <summary>Static fields that hold something changeable: field, reason.</summary>

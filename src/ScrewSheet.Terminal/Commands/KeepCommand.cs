@@ -39,8 +39,8 @@ internal static class KeepCommand
         Selection selection = Selection.Of(shell.Calculator().Calculate(file.Workbook), file.Workbook.Sheets);
         file.Save(KeptResults.In(selection));
         StyledLine.Write(shell.Output, Lines(selection, shell.Width), shell.Colour);
-        WorkbookFile.ReportLines(shell, path, file.Workbook);
-        return !file.Workbook.Faults.IsEmpty || selection.Cells.Any(cell => cell.Fault is not null || Verdict.Fails(cell)) ? ExitCode.Bad : ExitCode.Fine;
+        WorkbookFile.ReportFaults(shell, path, selection.Calculation);
+        return !selection.Calculation.Faults.IsEmpty || selection.Cells.Any(cell => cell.Fault is not null || Verdict.Fails(cell)) ? ExitCode.Bad : ExitCode.Fine;
     }
 
     private static IEnumerable<StyledLine> Lines(Selection selection, int width)

@@ -48,8 +48,8 @@ internal static class RunCommand
         Selection selection = Selection.Of(calculation, sheets);
         if (wanted.Length > 0) selection = selection.Only(wanted.ToHashSet());
         Print(shell, selection, format);
-        WorkbookFile.ReportLines(shell, path, workbook);
-        return !workbook.Faults.IsEmpty || selection.Cells.Any(Verdict.IsBad) ? ExitCode.Bad : ExitCode.Fine;
+        WorkbookFile.ReportFaults(shell, path, calculation);
+        return !selection.Calculation.Faults.IsEmpty || selection.Cells.Any(Verdict.IsBad) ? ExitCode.Bad : ExitCode.Fine;
     }
 
     private static void Print(Shell shell, Selection selection, string format)

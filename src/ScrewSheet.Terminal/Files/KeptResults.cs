@@ -1,5 +1,4 @@
 using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -20,12 +19,7 @@ internal static class KeptResults
         return kept.Count == 0 ? workbook : workbook.WithKept(kept).WithHead(workbook.Head with { MadeWith = ProductVersion.Text });
     }
 
-    /// <summary>What stands after <c>gives</c>; null for a fault, and for a series or a record, whose parts are kept by the cells that read them.</summary>
-    private static string? Text(Selection selection, CellResult cell) => cell.Value switch
-    {
-        null or SeriesValue or RecordValue => null,
-        TextValue text => CellText.Quote(text.Value),
-        TruthValue truth when cell.IsCheck => truth.Value ? "holds" : "fails",
-        _ => selection.Shown(cell).ToString(),
-    };
+    // a series or a record is not kept; the cells that read its parts are
+    private static string? Text(Selection selection, CellResult cell) =>
+        cell.Value is null ? null : KeptText.Write(cell.Value, selection.Digits.FormatOf(cell), selection.Calculation.Workbook.Head.Units, cell.IsCheck);
 }

@@ -2,6 +2,7 @@ using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Files;
 
@@ -35,9 +36,9 @@ internal sealed record WorkbookFile(string Path, ReadOnlyMemory<byte> Bytes, Wor
         if (!Bytes.Span.SequenceEqual(bytes)) SafeWrite.Replace(Path, Bytes, bytes);
     }
 
-    /// <summary>Says on the error stream which lines of the file are no cells and cannot be read.</summary>
-    public static void ReportLines(Shell shell, string path, Workbook workbook)
+    /// <summary>Says on the error stream which faults belong to no cell: lines that cannot be read, the author's functions, names that hide the library's.</summary>
+    public static void ReportFaults(Shell shell, string path, Calculation calculation)
     {
-        foreach (Fault fault in workbook.Faults) shell.Error.Write($"{FileTrouble.Quoted(path)}: {OriginText.Of(fault)}\n");
+        foreach (Fault fault in calculation.Faults) shell.Error.Write($"{FileTrouble.Quoted(path)}: {OriginText.Of(fault)}\n");
     }
 }

@@ -10,9 +10,8 @@ internal static class CheckReport
     /// <summary>The lines for one file: its name, what to look at, and a count.</summary>
     public static IEnumerable<StyledLine> Lines(string path, Selection selection, int width)
     {
-        Workbook workbook = selection.Calculation.Workbook;
         yield return new StyledLine(PlainText.Of(path), Tone.Strong);
-        foreach (Fault fault in workbook.Faults)
+        foreach (Fault fault in selection.Calculation.Faults)
         {
             foreach (StyledLine line in Entry("fault", OriginText.Of(fault), Tone.Bad, width)) yield return line;
         }
@@ -22,11 +21,11 @@ internal static class CheckReport
         {
             foreach (StyledLine line in Entry("from memory", source, Tone.Careful, width)) yield return line;
         }
-        foreach (string line in Wrapping.Hanging("  ", Summary(selection, workbook), width)) yield return new StyledLine(line);
+        foreach (string line in Wrapping.Hanging("  ", Summary(selection), width)) yield return new StyledLine(line);
     }
 
     /// <summary>True when something in the workbook asks for an exit status of 1.</summary>
-    public static bool IsBad(Selection selection) => !selection.Calculation.Workbook.Faults.IsEmpty || selection.Cells.Any(Verdict.IsBad);
+    public static bool IsBad(Selection selection) => !selection.Calculation.Faults.IsEmpty || selection.Cells.Any(Verdict.IsBad);
 
     private static IEnumerable<StyledLine> Of(CellResult cell, CellPresenter presenter, int width)
     {
@@ -42,12 +41,12 @@ internal static class CheckReport
     private static IEnumerable<StyledLine> Entry(string word, string text, Tone tone, int width) =>
         Wrapping.Hanging($"  {word}: ", text, width).Select(line => new StyledLine(line, tone));
 
-    private static string Summary(Selection selection, Workbook workbook)
+    private static string Summary(Selection selection)
     {
-        int lines = workbook.Faults.Length;
-        string unreadable = lines == 0 ? "" : $" {(lines == 1 ? "1 line is" : $"{lines} lines are")} in fault.";
+        int faults = selection.Calculation.Faults.Length;
+        string outside = faults == 0 ? "" : $" {(faults == 1 ? "1 fault" : $"{faults} faults")} outside cells.";
         int results = selection.Cells.Count(cell => cell.Cell.Content is ResultContent);
         string reviewed = results == 0 ? "" : $" None of {results} reviewed.";
-        return Tally.Of(selection.Cells) + unreadable + reviewed;
+        return Tally.Of(selection.Cells) + outside + reviewed;
     }
 }

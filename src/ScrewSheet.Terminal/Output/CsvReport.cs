@@ -1,6 +1,5 @@
 using System.Globalization;
 using CsvHelper;
-using CsvHelper.Configuration;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Output;
@@ -13,14 +12,9 @@ internal static class CsvReport
     /// <summary>Writes the header and one line a cell.</summary>
     public static void Write(Selection selection, TextWriter output)
     {
-        using CsvWriter csv = new(output, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\n" }, leaveOpen: true);
-        foreach (string title in Header) csv.WriteField(title);
-        csv.NextRecord();
-        foreach (CellResult cell in selection.Cells)
-        {
-            foreach (string field in Fields(selection, cell)) csv.WriteField(field);
-            csv.NextRecord();
-        }
+        using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { NewLine = "\n" }, leaveOpen: true);
+        csv.WriteRecord(Header);
+        foreach (CellResult cell in selection.Cells) csv.WriteRecord(Fields(selection, cell));
     }
 
     /// <summary>
@@ -34,7 +28,7 @@ internal static class CsvReport
         return start.Length > 0 && start[0] is '=' or '+' or '-' or '@' or '|' or '%' or '＝' or '＋' or '－' or '＠' ? "'" + plain : plain;
     }
 
-    private static IEnumerable<string> Fields(Selection selection, CellResult cell)
+    private static string[] Fields(Selection selection, CellResult cell)
     {
         PlainCell plain = PlainCell.Of(selection, cell);
         return

@@ -21,9 +21,24 @@ internal static class FromMemory
             yield return PlainText.Of($"{cell.Id}{(cell.Cell.Name is null ? "" : " " + cell.Cell.Name)}: {source}");
         }
         if (cell.Bound is null) yield break;
-        foreach (BoundExpression node in BoundChildren.AllOf(cell.Bound))
+        foreach (BoundExpression node in Used(cell.Bound))
         {
             foreach (string line in Of(node)) yield return PlainText.Of(line);
+        }
+    }
+
+    // the author's functions are looked into where they are called, each once
+    private static IEnumerable<BoundExpression> Used(BoundExpression root)
+    {
+        HashSet<OwnFunction> entered = [];
+        Queue<BoundExpression> trees = new([root]);
+        while (trees.TryDequeue(out BoundExpression? tree))
+        {
+            foreach (BoundExpression node in BoundChildren.All(tree))
+            {
+                if (node is BoundOwnCall { Function: { Body: BoundExpression body } function } && entered.Add(function)) trees.Enqueue(body);
+                yield return node;
+            }
         }
     }
 

@@ -1,66 +1,60 @@
-using System.Text.RegularExpressions;
-using ScrewSheet.Workbooks.Format;
-using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Output;
 
 /// <summary>A comparison in a check that a reader can do with the figures on the page: a cell against a constant or another cell.</summary>
-/// <param name="Left">The cell on the left.</param>
-/// <param name="Sign">Such as <c>&lt;=</c>.</param>
-/// <param name="Right">The cell on the right, or null for a constant.</param>
-/// <param name="Literal">The constant in coherent SI, or null for a cell.</param>
-internal sealed partial record ShownComparison(CellResult Left, string Sign, CellResult? Right, double? Literal)
+/// <param name="Operation">Less, greater and their kin.</param>
+/// <param name="Left">The left side.</param>
+/// <param name="Right">The right side.</param>
+internal sealed record ShownComparison(BinaryOperation Operation, ShownSide Left, ShownSide Right)
 {
     private const double Allowance = 1e-12;
 
-    /// <summary>Every such comparison of a check; a comparison of anything longer than a name, an address or a constant is none.</summary>
-    public static IEnumerable<ShownComparison> In(CellResult check, Calculation calculation)
-    {
-        if (check.Cell.Content is not ResultContent { Expression: string expression } || expression.Contains('"', StringComparison.Ordinal)) yield break;
-        foreach (string part in Junction().Split(expression))
-        {
-            Match match = Comparison().Match(part);
-            if (!match.Success) continue;
-            (string left, string sign, string right) = (match.Groups[1].Value, match.Groups[2].Value, match.Groups[3].Value);
-            (CellResult? leftCell, CellResult? rightCell) = (Find(left, check, calculation), Find(right, check, calculation));
-            if (leftCell is not null && (rightCell is not null || Constant(right) is not null)) yield return new ShownComparison(leftCell, sign, rightCell, rightCell is null ? Constant(right) : null);
-            else if (rightCell is not null && Constant(left) is double constant) yield return new ShownComparison(rightCell, Turned(sign), null, constant);
-        }
-    }
+    /// <summary>Every such comparison of a check.</summary>
+    public static IEnumerable<ShownComparison> In(CellResult check, Calculation calculation) => check.Bound is null ? [] : In(check.Bound, check, calculation);
 
-    /// <summary>Whether it holds for two values in coherent SI; null where one is none.</summary>
-    public bool? Of(double? left, double? right)
+    /// <summary>Whether it holds for two values in coherent SI.</summary>
+    public bool Of(double left, double right)
     {
-        if (left is not double a || right is not double b) return null;
-        double slack = Allowance * Math.Max(Math.Abs(a), Math.Abs(b));
-        return Sign switch
+        double slack = Allowance * Math.Max(Math.Abs(left), Math.Abs(right));
+        return Operation switch
         {
-            "<" => a < b,
-            "<=" => a <= b + slack,
-            ">" => a > b,
-            _ => a >= b - slack,
+            BinaryOperation.Less => left < right,
+            BinaryOperation.LessOrEqual => left <= right + slack,
+            BinaryOperation.Greater => left > right,
+            _ => left >= right - slack,
         };
     }
 
-    private static CellResult? Find(string name, CellResult check, Calculation calculation)
+    private static IEnumerable<ShownComparison> In(BoundExpression node, CellResult check, Calculation calculation) => node switch
     {
-        int dot = name.IndexOf('.', StringComparison.Ordinal);
-        string sheetName = dot < 0 ? check.Id.Sheet : name[..dot];
-        string bare = name[(dot + 1)..];
-        if (calculation.Workbook.Sheets.FirstOrDefault(candidate => candidate.Name == sheetName) is not Sheet sheet) return null;
-        if (CellAddress.TryParse(bare, out CellAddress address)) return calculation.Cells.GetValueOrDefault(new CellId(sheetName, address));
-        return sheet.Names.TryGetValue(bare, out CellAddress named) ? calculation.Cells.GetValueOrDefault(new CellId(sheetName, named)) : null;
-    }
+        BoundUnary { Operation: UnaryOperation.Not } not => In(not.Operand, check, calculation),
+        BoundBinary { Operation: BinaryOperation.And or BinaryOperation.Or } both => In(both.Left, check, calculation).Concat(In(both.Right, check, calculation)),
+        BoundBinary { Operation: BinaryOperation.Less or BinaryOperation.LessOrEqual or BinaryOperation.Greater or BinaryOperation.GreaterOrEqual } binary
+            when ShownSide.Of(binary.Left, check, calculation) is ShownSide left && ShownSide.Of(binary.Right, check, calculation) is ShownSide right => [new(binary.Operation, left, right)],
+        _ => [],
+    };
+}
 
-    private static double? Constant(string text) =>
-        CellText.ReadEntry("= " + text, new CellAddress(1, 1)) is EntryRead { Cell.Content: GivenContent { Literal: NumberLiteral number, Tolerance: null } } ? number.Si : null;
+/// <summary>One side of it: a constant, or a cell that is shown.</summary>
+/// <param name="Si">The value in coherent SI.</param>
+/// <param name="Cell">The cell, or null for a constant.</param>
+internal sealed record ShownSide(double Si, CellResult? Cell)
+{
+    /// <summary>The side a node is; null for anything the page does not show.</summary>
+    public static ShownSide? Of(BoundExpression node, CellResult check, Calculation calculation) => node switch
+    {
+        BoundNumber number => new ShownSide(number.Value, null),
+        BoundUnitLiteral literal => new ShownSide(literal.Unit.ToSi(literal.Value), null),
+        BoundReference reference when reference.Slot < check.References.Length && check.References[reference.Slot] is { Last: null } to => OfCell(calculation.Cells.GetValueOrDefault(to.First)),
+        _ => null,
+    };
 
-    private static string Turned(string sign) => (sign[0] == '<' ? ">" : "<") + sign[1..];
-
-    [GeneratedRegex(@"&&|\|\|")]
-    private static partial Regex Junction();
-
-    [GeneratedRegex(@"^\s*([^<>=()!?:]+?)\s*(<=|>=|<|>)\s*([^<>=()!?:]+?)\s*$")]
-    private static partial Regex Comparison();
+    private static ShownSide? OfCell(CellResult? cell) => cell?.Value switch
+    {
+        NumberValue number => new ShownSide(number.Value, cell),
+        QuantityValue quantity => new ShownSide(quantity.Si, cell),
+        _ => null,
+    };
 }

@@ -50,13 +50,16 @@ internal sealed class ShownDigits
 
     private void Agree(ShownComparison comparison)
     {
-        while (comparison.Of(Shown(comparison.Left), comparison.Right is CellResult right ? Shown(right) : comparison.Literal) != comparison.Of(SiOf(comparison.Left), comparison.Right is CellResult other ? SiOf(other) : comparison.Literal))
+        bool truth = comparison.Of(comparison.Left.Si, comparison.Right.Si);
+        while (comparison.Of(Shown(comparison.Left), Shown(comparison.Right)) != truth)
         {
-            bool left = Raise(comparison.Left);
-            bool both = comparison.Right is CellResult cell && Raise(cell);
-            if (!left && !both) return;
+            bool left = comparison.Left.Cell is CellResult one && Raise(one);
+            bool right = comparison.Right.Cell is CellResult other && Raise(other);
+            if (!left && !right) return;
         }
     }
+
+    private double Shown(ShownSide side) => side.Cell is CellResult cell ? Shown(cell) ?? side.Si : side.Si;
 
     /// <summary>One more digit; false when there are no more.</summary>
     private bool Raise(CellResult cell)
