@@ -57,11 +57,9 @@ internal sealed class SheetLayout
     private IEnumerable<StyledLine> Labelled(ShownCell cell, string note, int label)
     {
         IReadOnlyList<string> words = Wrapping.Lines(note, Math.Max(1, label));
-        string lead = PadRight(cell.Address.ToString(), address + Gap);
-        string blanks = new(' ', address + Gap);
-        for (int at = 0; at < words.Count - 1; at++) yield return new StyledLine((at == 0 ? lead : blanks) + words[at]);
-        string last = label == 0 ? "" : PadRight(words[^1], label + Gap);
-        yield return new StyledLine(((words.Count == 1 ? lead : blanks) + last + Row(cell)).TrimEnd(), cell.Tone);
+        string labelled = label == 0 ? "" : PadRight(words[0], label + Gap);
+        yield return new StyledLine((PadRight(cell.Address.ToString(), address + Gap) + labelled + Row(cell)).TrimEnd(), cell.Tone);
+        foreach (string more in words.Skip(1)) yield return new StyledLine(new string(' ', address + Gap) + more);
         foreach (StyledLine line in Below(cell)) yield return line;
     }
 

@@ -1,3 +1,5 @@
+using ScrewSheet.TestKit;
+
 namespace ScrewSheet.Terminal.Tests.Commands;
 
 public sealed class CheckTests
@@ -15,7 +17,7 @@ public sealed class CheckTests
     {
         using Session session = new() { Calculator = Example.Worse };
         Assert.Equal(1, session.Run("check", session.File("a.screwsheet", Example.Text)));
-        Assert.Equal("", session.Output);
+        GoldenFile.Holds("tests/ScrewSheet.Terminal.Tests/Pages/check-worse.txt", session.Output);
     }
 
     [Fact]

@@ -1,3 +1,5 @@
+using ScrewSheet.TestKit;
+
 namespace ScrewSheet.Terminal.Tests.Commands;
 
 public sealed class RunTests
@@ -8,15 +10,7 @@ public sealed class RunTests
         using Session session = new() { Calculator = Example.Fine };
         Assert.Equal(0, session.Run("run", session.File("a.screwsheet", Example.Text)));
         Assert.Equal("", session.Error);
-        Assert.Equal(
-            """
-            Radial load on a short screw
-
-            Placement  What the fall leaves on the screw
-            B2  Peak force at the hanger   peak      8.5 kN   ± 0.5 kN
-            B3  Exposed after the surface  exposed    40 mm   ± 10 mm rectangular
-                ice has gone
-            """.ReplaceLineEndings("\n"), session.Output);
+        GoldenFile.Holds("tests/ScrewSheet.Terminal.Tests/Pages/run-fine.txt", session.Output);
     }
 
     [Fact]
@@ -24,7 +18,7 @@ public sealed class RunTests
     {
         using Session session = new() { Calculator = Example.Worse, Width = 60 };
         Assert.Equal(1, session.Run("run", session.File("a.screwsheet", Example.Text)));
-        Assert.Equal("", session.Output);
+        GoldenFile.Holds("tests/ScrewSheet.Terminal.Tests/Pages/run-worse-60.txt", session.Output);
     }
 
     [Fact]
@@ -32,7 +26,7 @@ public sealed class RunTests
     {
         using Session session = new() { Calculator = Example.Faulty, Width = 60 };
         Assert.Equal(1, session.Run("run", session.File("a.screwsheet", Example.Text)));
-        Assert.Equal("", session.Output);
+        GoldenFile.Holds("tests/ScrewSheet.Terminal.Tests/Pages/run-faulty-60.txt", session.Output);
     }
 
     [Fact]

@@ -12,7 +12,7 @@ public sealed class UsageTests
 
     [Theory]
     [InlineData("screwsheet: Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.\n")]
-    [InlineData("screwsheet: Required argument missing for command: 'run'. See: screwsheet run --help\n", "run")]
+    [InlineData("screwsheet: Required argument 'FILE' missing for command: 'run'. See: screwsheet run --help\n", "run")]
     [InlineData("screwsheet: Unrecognized command or argument 'compute'. See: screwsheet --help\n", "compute")]
     [InlineData("screwsheet: Unrecognized command or argument 'b'. See: screwsheet run --help\n", "run", "a", "b")]
     [InlineData("screwsheet: Argument 'xml' not recognized. Must be one of: 'text' 'json' 'csv'. See: screwsheet run --help\n", "run", "a", "--format", "xml")]
