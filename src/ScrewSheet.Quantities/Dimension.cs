@@ -50,10 +50,10 @@ public readonly record struct Dimension
     public Dimension? Power(int numerator, int denominator = 1)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(denominator, 1);
-        Span<int> raised = stackalloc int[7];
-        for (int i = 0; i < 7; i++)
+        Span<int> raised = [length, mass, time, current, temperature, amount, luminosity];
+        for (int i = 0; i < raised.Length; i++)
         {
-            long scaled = (long)Twelfths[i] * numerator;
+            long scaled = (long)raised[i] * numerator;
             if (scaled % denominator != 0 || Math.Abs(scaled / denominator) > short.MaxValue) return null;
             raised[i] = (int)(scaled / denominator);
         }

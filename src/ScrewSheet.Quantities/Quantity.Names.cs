@@ -1,3 +1,5 @@
+using ScrewSheet.Quantities.Formatting;
+using ScrewSheet.Quantities.Units;
 using UnitsNet;
 
 namespace ScrewSheet.Quantities;
@@ -27,6 +29,9 @@ public readonly partial record struct Quantity
     /// <summary>The plain number behind a ratio.</summary>
     /// <exception cref="InvalidCastException">The value has a dimension.</exception>
     public double ToNumber() => Dimension.IsNone ? Si : throw new InvalidCastException($"{Name(Dimension)} is not a number.");
+
+    /// <summary>The value in coherent SI, in every culture alike: <c>0.5 N/m^0.5</c>.</summary>
+    public override string ToString() => $"{NumberText.Exact(Si)} {DisplayUnits.Coherent(Dimension).Symbol}".TrimEnd();
 
     private static Quantity OfNamed<T>(T value) where T : struct, IQuantity => Held(Named<T>.Kind!.Si(value), Named<T>.Kind.Dimension);
 

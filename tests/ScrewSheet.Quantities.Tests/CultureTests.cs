@@ -27,6 +27,13 @@ public sealed class CultureTests
         }
     }
 
+    [Fact]
+    public void AGeneralQuantityWritesItself()
+    {
+        Assert.Equal("-0.5 N", Quantity.FromSi(-0.5, Dimension.Of(1, 1, -2)).ToString());
+        Assert.Equal("2", Quantity.FromSi(2, Dimension.None).ToString());
+    }
+
     private static string Everything()
     {
         string[] numbers = ["8.5", "-18", "1.5e-7", "8,5", "1,234", "40m", "007"];
@@ -38,6 +45,7 @@ public sealed class CultureTests
             .Append(NumberText.Format(-1234567.891, new Digits(2, false)))
             .Append(NumberText.Format(-1.5e-9, null))
             .Append(QuantityText.Write(255.15, UnitTable.Get("°C"), null))
+            .Append(Quantity.FromSi(-0.5, Dimension.Of(1, 1, -2)).ToString())
             .Append(Dimension.Of(1, 1, -2).Power(1, 3)!.Value.ToString()));
     }
 }

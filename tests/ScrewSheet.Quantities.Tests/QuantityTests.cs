@@ -117,10 +117,11 @@ public sealed class QuantityTests
     {
         Type[] sides = [.. method.GetParameters().Select(parameter => parameter.ParameterType)];
         Dimension left = DimensionOf(sides[0]), right = DimensionOf(sides[1]);
-        object result = method.Invoke(null, [Sample(sides[0]), Sample(sides[1])])!;
+        bool product = method.Name == "op_Multiply";
+        object result = method.Invoke(null, [Sample(sides[0], 2), Sample(sides[1], 4)])!;
         Quantity made = result is IQuantity quantity ? Quantity.From(quantity) : Quantity.FromSi(Convert.ToDouble(result, System.Globalization.CultureInfo.InvariantCulture), Dimension.None);
-        Assert.Equal(method.Name == "op_Multiply" ? left * right : left / right, made.Dimension);
-        Assert.Equal(1, made.Si, 1e-9);
+        Assert.Equal(product ? left * right : left / right, made.Dimension);
+        Assert.Equal(product ? 8 : 0.5, made.Si, 1e-9);
     });
 
     /// <summary>UnitsNet's products and quotients of two types known here; a temperature has neither.</summary>
@@ -128,7 +129,7 @@ public sealed class QuantityTests
         from type in QuantityKinds.All.Select(kind => kind.ClrType).Concat(UnnamedTypes.All)
         where type != typeof(Temperature)
         from method in type.GetMethods(System.Reflection.BindingFlags.Static | System.Reflection.BindingFlags.Public)
-        where method.Name is "op_Multiply" or "op_Division"
+        where method.Name is "op_Multiply" or "op_Division" && method.ReturnType != typeof(TimeSpan) // a volume over a volume flow, alone
         where method.GetParameters().All(parameter => parameter.ParameterType == typeof(double) || (parameter.ParameterType.IsAssignableTo(typeof(IQuantity)) && Known(parameter.ParameterType)))
         select method;
 
@@ -137,13 +138,12 @@ public sealed class QuantityTests
     private static Dimension DimensionOf(Type type) =>
         QuantityKinds.ByType(type) is { } kind ? kind.Dimension : UnnamedTypes.TryFind(type, out Dimension dimension) ? dimension : Dimension.None;
 
-    /// <summary>One in coherent SI.</summary>
-    private static object Sample(Type type)
+    /// <summary>So much in coherent SI.</summary>
+    private static object Sample(Type type, double si)
     {
-        if (type == typeof(double)) return 1.0;
-        if (QuantityKinds.ByType(type) is { } kind) return kind.FromSi(1);
-        IQuantity one = UnitsNet.Quantity.From(1, UnitsNet.Quantity.Infos.Single(info => info.ValueType == type).BaseUnitInfo.Value);
-        return type == typeof(MassFlow) ? MassFlow.FromKilogramsPerSecond(1) : one;
+        if (type == typeof(double)) return si;
+        if (type == typeof(MassFlow)) return MassFlow.FromKilogramsPerSecond(si);
+        return QuantityKinds.ByType(type)?.FromSi(si) ?? UnitsNet.Quantity.From(si, UnitsNet.Quantity.Infos.Single(info => info.ValueType == type).BaseUnitInfo.Value);
     }
 
     [Fact]

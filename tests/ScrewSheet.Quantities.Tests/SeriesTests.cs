@@ -1,0 +1,26 @@
+using ScrewSheet.Quantities.Units;
+using UnitsNet;
+
+namespace ScrewSheet.Quantities.Tests;
+
+public sealed class SeriesTests
+{
+    [Fact]
+    public void ASeriesGivesItsValuesInItsOwnType()
+    {
+        Series<Force> pulls = Series.Of<Force>([8500, 9000]);
+        Assert.Equal(2, pulls.Count);
+        Assert.Equal(9, pulls[1].Kilonewtons, 1e-12);
+        Assert.Equal(typeof(Force), pulls.ElementType);
+        Assert.Equal(Dimension.Of(1, 1, -2), pulls.With([1]).Dimension);
+        Assert.Equal(1.N, pulls.With([1])[0]);
+    }
+
+    [Fact]
+    public void SeriesOfNumbersAndOfGeneralQuantities()
+    {
+        Assert.Equal(2.5, Series.OfNumbers([2.5])[0]);
+        Assert.Equal(Quantity.FromSi(3, Dimension.Of(2, 2, -4)), Series.Of([3], Dimension.Of(2, 2, -4)).Make(3));
+        Assert.Throws<ArgumentException>(() => Series.Of<MassFlow>([1]));
+    }
+}
