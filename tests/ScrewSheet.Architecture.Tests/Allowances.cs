@@ -11,7 +11,10 @@ internal static class Allowances
     };
 
     /// <summary>Static fields that hold something changeable: field, reason.</summary>
-    public static IReadOnlyDictionary<string, string> StaticFields { get; } = new Dictionary<string, string>();
+    public static IReadOnlyDictionary<string, string> StaticFields { get; } = new Dictionary<string, string>
+    {
+        ["ScrewSheet.Engine.Graph.DeepStack.inside"] = "one for each thread: says that the large stack is already under it",
+    };
 
     /// <summary>Files of more than 400 lines: path below src, reason.</summary>
     public static IReadOnlyDictionary<string, string> LongFiles { get; } = new Dictionary<string, string>();

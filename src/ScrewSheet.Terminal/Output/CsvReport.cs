@@ -33,7 +33,7 @@ internal static class CsvReport
         PlainCell plain = PlainCell.Of(selection, cell);
         return
         [
-            Harmless(cell.Id.Sheet), cell.Id.Address.ToString(), Harmless(cell.Cell.Name ?? ""), plain.Kind, cell.Type?.Name ?? "",
+            Harmless(cell.Id.Sheet), cell.Id.Address.ToString(), Harmless(cell.Cell.Name ?? ""), plain.Kind, plain.Type ?? "",
             Value(cell, plain), Harmless(plain.Unit?.Symbol ?? ""), Number(plain.Si), Number(plain.Tolerance), Harmless(plain.Text ?? ""),
             cell.Fault is null ? "" : Harmless(OriginText.Of(cell.Fault)), Harmless(string.Join("; ", cell.Cautions.Select(OriginText.Of))),
         ];

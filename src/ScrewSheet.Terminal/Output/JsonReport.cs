@@ -47,7 +47,7 @@ internal static class JsonReport
         json.WriteString("cell", cell.Id.Address.ToString());
         json.WriteString("name", cell.Cell.Name);
         json.WriteString("kind", plain.Kind);
-        json.WriteString("type", cell.Type?.Name);
+        json.WriteString("type", plain.Type);
         WriteValue(json, selection, cell, plain.Unit);
         json.WriteString("unit", plain.Unit?.Symbol is { Length: > 0 } symbol ? symbol : null);
         WriteNumber(json, "si", plain.Si);
