@@ -23,7 +23,7 @@ public static class ToyLibrary
     [Callable("Sections", "What are the areas of a square of this side?")]
     [NoFormula("Multiplies.")]
     [Source("Common sense", Standing.CommonPractice)]
-    public static ToySquare ToySection([Parameter("b", "mm", "side", Above = 0)] Length side) => new(side * side, 4, null);
+    public static ToySquare ToySection([Parameter("b", "mm", "side", Above = 0)] Length side) => new(side * side, 4, true);
 
     /// <summary>The library of this assembly.</summary>
     public static FunctionLibrary Library => FunctionLibrary.Of(typeof(ToyLibrary).Assembly);
@@ -32,9 +32,9 @@ public static class ToyLibrary
 /// <summary>What a toy section gives.</summary>
 /// <param name="Area">Its area.</param>
 /// <param name="Corners">How many corners it has.</param>
-/// <param name="Thread">What does not act here.</param>
+/// <param name="IsSquare">Whether it is one.</param>
 [SheetRecord("A square, for tests.")]
 public sealed record ToySquare(
     [property: Member("A", "mm²", "area")] Area Area,
     [property: Member("n", "", "corners")] double Corners,
-    [property: Member("F", "kN", "thread capacity")] Force? Thread);
+    [property: Member("", "", "whether it is square")] bool IsSquare);

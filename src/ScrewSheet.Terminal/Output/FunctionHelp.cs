@@ -62,7 +62,7 @@ internal sealed class FunctionHelp(LibraryFunction function, int width)
 
     private static string Default(LibraryParameter parameter) => parameter.Default switch
     {
-        null => "none",
+        null => parameter.Clr.IsValueType ? "0" : "none",
         Enum option => $"{option.GetType().Name}.{option}",
         IFormattable value => value.ToString(null, CultureInfo.InvariantCulture),
         object other => other.ToString()!,
