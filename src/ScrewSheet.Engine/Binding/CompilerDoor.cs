@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using System.Text;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -17,9 +18,12 @@ internal sealed class CompilerDoor
 {
     private static readonly CSharpParseOptions ScriptOptions = new(LanguageVersion.CSharp14, DocumentationMode.None, SourceCodeKind.Script);
 
+    private static readonly ConditionalWeakTable<FunctionLibrary, Lazy<Compilation>> Worlds = new();
+
     private readonly Lazy<Compilation> start;
 
-    public CompilerDoor(FunctionLibrary library) => start = new Lazy<Compilation>(() => Prepare(library));
+    /// <summary>A door to the world of a library, which is prepared once however many calculators know it.</summary>
+    public CompilerDoor(FunctionLibrary library) => start = Worlds.GetValue(library, known => new Lazy<Compilation>(() => Prepare(known)));
 
     /// <summary>Binds all the expressions in one tree.</summary>
     /// <param name="shapes">Each expression with the types of its references.</param>
@@ -42,7 +46,16 @@ internal sealed class CompilerDoor
         if (errors.IsEmpty) errors = [.. model.GetDiagnostics(method.Span).Where(IsError)];
         ExpressionSyntax? value = (method.Body!.Statements.FirstOrDefault() as LocalDeclarationStatementSyntax)?.Declaration.Variables[0].Initializer?.Value;
         bool single = method.Body.Statements.Count == 1 && value is not null;
-        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart);
+        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) { Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]) };
+    }
+
+    /// <summary>For an argument of a wrong type: of which call, which one, and what was given.</summary>
+    private static WrongArgument? WrongArgumentOf(SemanticModel model, MethodDeclarationSyntax method, Diagnostic error)
+    {
+        if (error.Id != "CS1503" || !method.Span.Contains(error.Location.SourceSpan)) return null;
+        if (method.FindNode(error.Location.SourceSpan).FirstAncestorOrSelf<ArgumentSyntax>() is not { Parent: ArgumentListSyntax { Parent: InvocationExpressionSyntax call } list } argument) return null;
+        string function = (call.Expression as MemberAccessExpressionSyntax)?.Name.Identifier.Text ?? "";
+        return new WrongArgument(function, argument.NameColon?.Name.Identifier.Text, list.Arguments.IndexOf(argument), model.GetTypeInfo(argument.Expression).Type?.Name ?? "");
     }
 
     private static (string Text, int[] Starts) Write(IReadOnlyList<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> shapes, IEnumerable<OwnFunction> own)
@@ -112,4 +125,15 @@ internal sealed class CompilerDoor
 /// <param name="Operation">Its tree, or null when there are errors.</param>
 /// <param name="Errors">The errors.</param>
 /// <param name="CodeStart">Where its code begins in the tree's text.</param>
-internal sealed record BoundShape(IOperation? Operation, ImmutableArray<Diagnostic> Errors, int CodeStart);
+internal sealed record BoundShape(IOperation? Operation, ImmutableArray<Diagnostic> Errors, int CodeStart)
+{
+    /// <summary>When the first error is an argument of a wrong type: which.</summary>
+    public WrongArgument? Wrong { get; init; }
+}
+
+/// <summary>An argument of a type the parameter does not take.</summary>
+/// <param name="Function">The function called.</param>
+/// <param name="Name">The argument's name, when it is written.</param>
+/// <param name="Index">Its place, from 0.</param>
+/// <param name="Given">The compiler's name for the type given.</param>
+internal sealed record WrongArgument(string Function, string? Name, int Index, string Given);

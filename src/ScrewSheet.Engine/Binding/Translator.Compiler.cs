@@ -9,11 +9,13 @@ namespace ScrewSheet.Engine.Binding;
 /// <summary>The compiler's errors in plain words; its own id is kept.</summary>
 internal sealed partial class Translator
 {
-    private Fault FromCompiler(ImmutableArray<Diagnostic> errors)
+    private Fault FromCompiler(ImmutableArray<Diagnostic> errors, WrongArgument? wrong)
     {
         if (errors.IsEmpty) return BindingFaults.NoValue(expression.SourceOf(0, expression.Code.Length));
         Diagnostic error = errors[0];
         Place place = expression.SourceOf(error.Location.SourceSpan.Start - codeStart, error.Location.SourceSpan.Length);
+        if (wrong is not null && WantedBy(wrong) is { } parameter)
+            return BindingFaults.Wanted(parameter.Type, Given(wrong), $"the parameter {parameter.Name} of {wrong.Function}", place) with { CompilerId = error.Id };
         return error.Id switch
         {
             "CS0117" or "CS1061" or "CS0234" or "CS0200" or "CS8852" => Member(error.Id, place),
@@ -24,6 +26,26 @@ internal sealed partial class Translator
             _ => BindingFaults.NotInLanguage(error.Id, place),
         };
     }
+
+    /// <summary>The parameter an argument is meant for; null where it takes more than one type.</summary>
+    private (string Name, CellType Type)? WantedBy(WrongArgument wrong)
+    {
+        IEnumerable<(string Name, CellType? Type)> parameters = library.Function(wrong.Function)?.Parameters.Select(parameter => (parameter.Name, parameter.Type))
+            ?? own.GetValueOrDefault(wrong.Function)?.Parameters.Select(parameter => (parameter.Name, (CellType?)parameter.Type)) ?? [];
+        (string name, CellType? type) = parameters.Where((parameter, i) => wrong.Name is null ? i == wrong.Index : parameter.Name == wrong.Name).FirstOrDefault();
+        return type is null ? null : (name, type);
+    }
+
+    private CellType Given(WrongArgument wrong) => wrong.Given switch
+    {
+        "Double" => CellType.Number,
+        "Boolean" => CellType.Truth,
+        "String" => CellType.Text,
+        "Series" => new SeriesType(CellType.Number),
+        _ when library.Records.FirstOrDefault(record => record.Clr.Name.Split('`')[0] == wrong.Given) is { } record => new RecordType(record.Clr),
+        _ when library.Options.FirstOrDefault(option => option.Name == wrong.Given) is { } option => new OptionType(option),
+        _ => new QuantityType(Quantities.Dimension.None, null),
+    };
 
     private Fault Member(string id, Place place)
     {

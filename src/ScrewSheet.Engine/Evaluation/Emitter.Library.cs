@@ -35,7 +35,7 @@ internal sealed partial class Emitter
     private static Expression Guarded(FunctionGuard guard, BoundCall node, List<ParameterExpression> locals, List<Expression> body, Expression result)
     {
         ParameterExpression value = Expression.Variable(result.Type);
-        IEnumerable<Expression> numbers = locals.Select((local, i) => IsNumeric(node.Arguments[i].Type) ? (Expression)local : Expression.Constant(double.NaN));
+        Expression[] numbers = [.. locals.Select((local, i) => IsNumeric(node.Arguments[i].Type) ? (Expression)local : Expression.Constant(double.NaN))];
         locals.Add(value);
         body.Add(Expression.Assign(value, result));
         body.Add(result.Type == typeof(double)

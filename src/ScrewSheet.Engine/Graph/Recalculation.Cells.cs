@@ -134,7 +134,7 @@ internal sealed partial class Recalculation
         if (node.Cell.DeclaredType is not { } name) return null;
         if (TypeNames.Find(name, binder.Library) is not { } type) return NameFaults.UnknownType(name, Nearest.To(name, TypeNames.Known(binder.Library)), null);
         if (!TypeRules.Fits(value.Type, type)) return EvaluationFaults.WrongType(name, value.Type.Phrase, null);
-        if (value is QuantityValue quantity) value = quantity with { Quantity = (QuantityType)type };
+        if (value is QuantityValue quantity) value = new QuantityValue(quantity.Si, (QuantityType)type);
         return null;
     }
 

@@ -39,11 +39,12 @@ internal static class NumberGrammar
     {
         string[] groups = unsigned.Split(',');
         string joined = string.Concat(groups);
-        if (groups.Length == 1 || groups.Any(part => part.Length == 0) || !IsNumber(joined)) return null;
+        if (groups.Length == 1 || groups.Any(part => part.Length == 0)) return null;
+        bool whole = IsNumber(joined), pointed = groups.Length == 2 && IsNumber($"{groups[0]}.{groups[1]}");
         bool grouped = groups.Skip(1).All(part => part.Split('.')[0].Length == 3);
-        if (groups.Length == 2 && grouped && !joined.Contains('.', StringComparison.Ordinal)) return $"\"{text}\" can be read in two ways; write {sign}{groups[0]}.{groups[1]} or {sign}{joined}.";
-        if (groups.Length == 2 && IsNumber($"{groups[0]}.{groups[1]}")) return $"\"{text}\": the decimal sign is a point; write {sign}{groups[0]}.{groups[1]}.";
-        return $"\"{text}\": digits are not grouped; write {sign}{joined}.";
+        if (whole && pointed && grouped) return $"\"{text}\" can be read in two ways; write {sign}{groups[0]}.{groups[1]} or {sign}{joined}.";
+        if (pointed) return $"\"{text}\": the decimal sign is a point; write {sign}{groups[0]}.{groups[1]}.";
+        return whole ? $"\"{text}\": digits are not grouped; write {sign}{joined}." : null;
     }
 
     private static string? Zeros(string text, string sign, string unsigned)

@@ -33,16 +33,24 @@ internal static class SheetEditing
         return staying.IsEmpty ? changed : GiveToNext(changed, at, staying);
     }
 
-    /// <summary>The new sheet with the old one's lines wherever it has none of its own.</summary>
-    public static Sheet Adopt(Sheet old, Sheet sheet)
+    /// <summary>The sheet with lines behind all its cells: its own, else those of the sheet it replaces where they say the same, else new ones.</summary>
+    public static Sheet Adopt(Sheet? old, Sheet sheet, LineEnd newLine)
     {
-        var cells = sheet.Cells.ToBuilder();
-        foreach ((CellAddress address, Cell cell) in sheet.Cells)
+        var cells = sheet.Cells;
+        foreach (Cell cell in sheet.CellsInOrder)
         {
-            if (cell.Source.Value is null && old.Cells.TryGetValue(address, out Cell? before)) cells[address] = cell with { Source = before.Source };
+            if (cell.Source.Value?.Says(cell) != true) cells = Put(cells, Adopt(old?.Cells.GetValueOrDefault(cell.Address), cell, newLine));
         }
-        Sheet adopted = sheet with { Cells = cells.ToImmutable() };
-        return sheet.Source.Value is null ? adopted with { Source = old.Source } : adopted;
+        Sheet adopted = ReferenceEquals(cells, sheet.Cells) ? sheet : sheet with { Cells = cells };
+        return adopted.Source.Value is null && old is not null ? adopted with { Source = old.Source } : adopted;
+    }
+
+    private static Cell Adopt(Cell? old, Cell cell, LineEnd newLine)
+    {
+        string text = CellTextWriter.Line(cell);
+        if (old is not null && CellTextWriter.Line(old) == text) return old;
+        CellSource? source = cell.Source.Value ?? old?.Source.Value;
+        return CellSource.Attach(Reread(text, cell.Address, cell.Place), new FileLine(text, source?.Line.End ?? newLine), source?.Leading ?? []);
     }
 
     /// <summary>A cell as its text says, at the line it had.</summary>
@@ -57,9 +65,12 @@ internal static class SheetEditing
     /// <summary>Puts a changed cell where it was.</summary>
     public static Sheet Set(Sheet sheet, Cell old, Cell cell)
     {
-        var cells = sheet.Cells.SetItem(cell.Address, cell);
+        var cells = Put(sheet.Cells, cell);
         return sheet with { Cells = cells, Index = sheet.Index.After(cells, old.Name, cell.Name, cell.Address) };
     }
+
+    /// <summary>Sets a cell even where only its line differs, which the dictionary takes for the same.</summary>
+    private static ImmutableDictionary<CellAddress, Cell> Put(ImmutableDictionary<CellAddress, Cell> cells, Cell cell) => cells.Remove(cell.Address).Add(cell.Address, cell);
 
     private static Sheet Insert(Sheet sheet, Cell cell, string text, LineEnd newLine)
     {

@@ -14,6 +14,17 @@ internal static class SheetText
         return source.Said == now ? source : source with { Opening = Change(source, now), Said = now };
     }
 
+    /// <summary>The lines from the first sheet line on that could not be read and stand behind this sheet's own.</summary>
+    public static ImmutableArray<FileLine> UnreadSheets(Sheet sheet)
+    {
+        if (sheet.Source.Value is not { } source) return [];
+        for (int i = 0; i < source.Trailing.Length; i++)
+        {
+            if (Begins(source.Trailing[i], "sheet")) return source.Trailing[i..];
+        }
+        return [];
+    }
+
     private static SheetSource New(Sheet sheet, SheetHeading heading, LineEnd newLine)
     {
         List<string> opening = ["", SheetLine.WriteSheet(heading)];

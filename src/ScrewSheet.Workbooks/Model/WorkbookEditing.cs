@@ -51,19 +51,44 @@ public sealed partial record Workbook
         return changed with { Source = new(HeadText.Current(changed)) };
     }
 
-    /// <summary>With that sheet in place of the one of its name, or added at the end. Cells that are equal keep their lines.</summary>
+    /// <summary>
+    /// With that sheet in place of the one of its name, or added at the end. Cells that say the same keep their lines; the others are written and read back as in <see cref="WithCell"/>.
+    /// </summary>
     /// <param name="sheet">The sheet; one made in memory needs no lines.</param>
+    /// <exception cref="ArgumentException">A cell's text cannot be read back as a cell at its address.</exception>
     public Workbook WithSheet(Sheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         int at = IndexOf(sheet.Name);
-        if (at < 0) return this with { Sheets = Sheets.Add(sheet) };
-        return ReferenceEquals(Sheets[at], sheet) ? this : this with { Sheets = Sheets.SetItem(at, SheetEditing.Adopt(Sheets[at], sheet)) };
+        if (at >= 0 && ReferenceEquals(Sheets[at], sheet)) return this;
+        Sheet adopted = SheetEditing.Adopt(at < 0 ? null : Sheets[at], sheet, NewLine);
+        Workbook changed = this with { Sheets = at < 0 ? Sheets.Add(adopted) : Sheets.SetItem(at, adopted) };
+        return adopted.Index.Doubled.IsEmpty ? changed : changed.ReadAgain();
     }
 
-    /// <summary>Without the sheet of that name and all its lines; the same workbook where there is none.</summary>
+    /// <summary>Without the sheet of that name and its lines; the same workbook where there is none. A second sheet of the name, in fault until then, is read.</summary>
     /// <param name="sheet">The sheet's name.</param>
-    public Workbook WithoutSheet(string sheet) => IndexOf(sheet) is >= 0 and int at ? this with { Sheets = Sheets.RemoveAt(at) } : this;
+    public Workbook WithoutSheet(string sheet)
+    {
+        int at = IndexOf(sheet);
+        if (at < 0) return this;
+        ImmutableArray<FileLine> staying = SheetText.UnreadSheets(Sheets[at]);
+        Workbook changed = this with { Sheets = Sheets.RemoveAt(at) };
+        return staying.IsEmpty ? changed : changed.WithLinesBefore(at, staying).ReadAgain();
+    }
+
+    /// <summary>Lines put behind the sheet before that one, behind the head where it is the first.</summary>
+    private Workbook WithLinesBefore(int sheet, ImmutableArray<FileLine> lines)
+    {
+        if (sheet == 0)
+        {
+            WorkbookSource head = HeadText.Current(this);
+            return this with { Source = new(head with { HeadLines = [.. head.HeadLines, .. lines.Select(line => new HeadLine(line, "", null))] }) };
+        }
+        Sheet before = Sheets[sheet - 1];
+        SheetSource source = SheetText.Current(before, NewLine);
+        return this with { Sheets = Sheets.SetItem(sheet - 1, before with { Source = new(source with { Trailing = [.. source.Trailing, .. lines] }) }) };
+    }
 
     private LineEnd NewLine => Source.Value?.NewLine ?? LineEnd.Lf;
 

@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using ScrewSheet.Engine.Tests.Support;
+using ScrewSheet.Workbooks.Diagnostics;
+
+namespace ScrewSheet.Engine.Tests.Faults;
+
+/// <summary>Expressions made to break or hang the program end in one sentence, soon.</summary>
+public sealed class BudgetTests
+{
+    public static TheoryData<string, string> Bombs => new()
+    {
+        { "a very long sum", string.Join('+', Enumerable.Repeat("1", 60_000)) },
+        { "5,000 brackets", new string('(', 5000) + "1" + new string(')', 5000) },
+        { "2,000 generics", string.Concat(Enumerable.Repeat("A1<", 2000)) + "A1" },
+        { "generics with commas", "Larger(" + string.Join(',', Enumerable.Repeat("A1<A1", 300)) + ">(A1))" },
+        { "twenty nested texts", string.Concat(Enumerable.Repeat("$\"{", 20)) + "1" + string.Concat(Enumerable.Repeat("}\"", 20)) },
+        { "many signs", new string('-', 3000) + "1" },
+        { "many nots", new string('!', 900) + "true" },
+        { "nested lambdas", "Map(Series(A1,A1), x => Sum(Map(Series(A1,A1), y => Sum(Map(Series(A1,A1), z => z)))))" },
+        { "a ladder of questions", string.Concat(Enumerable.Repeat("true ? 1 : ", 400)) + "1" },
+        { "nested calls", string.Concat(Enumerable.Repeat("Larger(1, ", 300)) + "1" + new string(')', 300) },
+        { "10,000 names", string.Join('+', Enumerable.Repeat("a", 3900)) },
+        { "open braces", string.Concat(Enumerable.Repeat("1 switch {_ => ", 200)) },
+        { "open brackets", new string('(', 4000) },
+        { "a bare switch", "1 switch { }" },
+        { "commas", new string(',', 1500) },
+        { "arrows", string.Concat(Enumerable.Repeat("x => ", 300)) + "1" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Bombs))]
+    public void ABombIsASentence(string what, string expression)
+    {
+        Stopwatch watch = Stopwatch.StartNew();
+        Fault? fault = Book.Eval(expression, "A1 = 1").Fault;
+        Assert.True(fault is not null, what);
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), $"{what} took {watch.Elapsed}");
+    }
+
+    [Fact]
+    public void AFunctionChainThatDoublesFortyTimesStopsAtItsBudget()
+    {
+        string[] functions = ["function double F0(double x) => x", .. Enumerable.Range(1, 40).Select(i => $"function double F{i}(double x) => F{i - 1}(x) + F{i - 1}(x)")];
+        Book book = Book.Of(["screwsheet 1", .. functions.Select(f => System.Text.RegularExpressions.Regex.Replace(f, @"\bF(\d+)", "Fx$1_")), "", "sheet S", "A1 => Fx40_(1)", "A2 => Fx5_(1)"]);
+        Assert.Empty(book.Calculation.Faults);
+        book["A1"].FaultsWith("This cell needs more than 10,000,000 steps. Make its functions call less or its series shorter.");
+        book["A2"].Gives(32, "number");
+    }
+
+    [Fact]
+    public void ATextCannotGrowWithoutEnd()
+    {
+        string[] doubling = [.. Enumerable.Range(2, 12).Select(i => $"A{i} => A{i - 1} + A{i - 1}")];
+        Book book = Book.Of(["A1 = \"abcdefgh\"", .. doubling]);
+        book["A11"].FaultsWith("This text is longer than 4,096 characters. Shorten it.");
+    }
+
+    [Fact]
+    public void ALongChainOfCellsNeedsNoStack()
+    {
+        string[] chain = ["A1 = 1", .. Enumerable.Range(2, 20_000).Select(i => $"A{i} => A{i - 1} + 1")];
+        Book.Of(chain)["A20001"].Gives(20_001, "number");
+    }
+
+    [Fact]
+    public void AStoppedCalculationThrowsAndTheNextOneIsRight()
+    {
+        Book book = Book.Of("A1 = 1", "A2 => A1 + 1");
+        using CancellationTokenSource stopped = new();
+        stopped.Cancel();
+        Assert.Throws<OperationCanceledException>(() => new Calculator(Book.Library).Calculate(book.Workbook, stopped.Token));
+        book["A2"].Gives(2, "number");
+    }
+}
