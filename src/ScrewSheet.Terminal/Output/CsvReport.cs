@@ -25,7 +25,7 @@ internal static class CsvReport
     {
         string plain = PlainText.Of(text);
         string start = plain.TrimStart();
-        return start.Length > 0 && start[0] is '=' or '+' or '-' or '@' or '|' or '%' or '＝' or '＋' or '－' or '＠' ? "'" + plain : plain;
+        return start.Length > 0 && start[0] is '=' or '+' or '-' or '@' or '＝' or '＋' or '－' or '＠' ? "'" + plain : plain;
     }
 
     private static string[] Fields(Selection selection, CellResult cell)
