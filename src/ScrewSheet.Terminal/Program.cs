@@ -1,1 +1,37 @@
-internal static class Program { private static int Main() { Console.WriteLine("screwsheet"); return 0; } }
+using System.CommandLine;
+using System.Text;
+using ScrewSheet.Terminal.Commands;
+using ScrewSheet.Terminal.Output;
+
+namespace ScrewSheet.Terminal;
+
+/// <summary>Where the program begins and ends.</summary>
+internal static class Program
+{
+    private static int Main(string[] args)
+    {
+        UTF8Encoding encoding = new(encoderShouldEmitUTF8Identifier: false);
+        using StreamWriter output = new(Console.OpenStandardOutput(), encoding, 16 * 1024);
+        using StreamWriter error = new(Console.OpenStandardError(), encoding) { AutoFlush = true };
+        return Run(args, Shell.OfProcess(output, error, Composition.Calculator));
+    }
+
+    /// <summary>Runs one command line. A user's mistake is a sentence on the error stream and a status; only a mistake of the program itself throws.</summary>
+    /// <returns>0, 1 or 2, as <see cref="ExitCode"/> says.</returns>
+    public static int Run(IReadOnlyList<string> args, Shell shell)
+    {
+        try
+        {
+            // a file name may begin with @, so nothing after @ is read as a file of arguments
+            ParseResult parsed = CommandTree.Build(shell).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            if (parsed.Errors.Count > 0 && parsed.Action is not VerbHelp) throw new UserMistake(UsageText.Of(parsed));
+            return parsed.Invoke(new InvocationConfiguration { Output = shell.Output, Error = shell.Error, EnableDefaultExceptionHandler = false });
+        }
+        catch (UserMistake mistake)
+        {
+            shell.Output.Flush();
+            shell.Error.Write($"screwsheet: {mistake.Message}\n");
+            return ExitCode.Refused;
+        }
+    }
+}

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 namespace ScrewSheet.Engine.Gate;
 
 /// <summary>The words of C# that no cell may use, with what to write instead.</summary>
@@ -6,7 +7,7 @@ internal static class RefusedWords
     private const string NoStatements = "A cell holds one expression.";
     private const string NoTypes = "Write a type before the cell's name.";
 
-    private static readonly Dictionary<string, string> Remedies = new()
+    private static readonly FrozenDictionary<string, string> Remedies = new Dictionary<string, string>()
     {
         ["new"] = "Call a library function that gives what you need.",
         ["typeof"] = "Types are no values here.", ["nameof"] = "Write the name as a text in quotes.", ["sizeof"] = "Types are no values here.",
@@ -17,7 +18,7 @@ internal static class RefusedWords
         ["var"] = NoStatements, ["dynamic"] = NoTypes, ["null"] = "Every value is there or in fault.", ["this"] = "Name the cell.", ["base"] = "Name the cell.",
         ["stackalloc"] = "Use Series(first, last).", ["delegate"] = "Write a lambda: x => …", ["unsafe"] = NoStatements, ["fixed"] = NoStatements,
         ["and"] = "Use a when or &&.", ["or"] = "Use another arm or ||.", ["not"] = "Use !.",
-    };
+    }.ToFrozenDictionary();
 
     private static readonly HashSet<string> OtherKeywords =
     [

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Lexing;
@@ -15,7 +16,7 @@ internal sealed class TokenGate
 
     private const int MaximumLambdas = 2;
 
-    private static readonly Dictionary<string, (string What, string Remedy)> RefusedSigns = new()
+    private static readonly FrozenDictionary<string, (string What, string Remedy)> RefusedSigns = new Dictionary<string, (string What, string Remedy)>()
     {
         ["?."] = ("?.", "Every value is there or in fault; write ."), ["??"] = ("??", "Every value is there or in fault."),
         ["["] = ("A bracket [", "Use Series(first, last) and the functions over it."), ["]"] = ("A bracket ]", "Use Series(first, last) and the functions over it."),
@@ -25,7 +26,7 @@ internal sealed class TokenGate
         ["*="] = ("Assignment", "A cell holds one expression."), ["/="] = ("Assignment", "A cell holds one expression."),
         ["^"] = ("^", "Write Pow(x, 2) for a power, Root(x, 3) for a root."), ["&"] = ("&", "Write && for and."), ["|"] = ("|", "Write || for or."),
         ["<<"] = ("<<", "Write * Pow(2, n)."), [">>"] = (">>", "Write / Pow(2, n)."), ["~"] = ("~", "Write ! for not."),
-    };
+    }.ToFrozenDictionary();
 
     private readonly ImmutableArray<Token> tokens;
     private readonly Stack<(Token Bracket, Level Level)> open = new();

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 namespace ScrewSheet.Quantities.Units;
 
 /// <summary>Why a text is no unit, in one sentence with what to write instead where that can be told.</summary>
@@ -10,13 +11,13 @@ internal static class UnitProblems
     public const string OutOfRange = "This unit is too large or too small for a number.";
 
     /// <summary>Words written for units that the table spells otherwise.</summary>
-    private static readonly Dictionary<string, string> Spellings = new(StringComparer.OrdinalIgnoreCase)
+    private static readonly FrozenDictionary<string, string> Spellings = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
     {
         ["lbs"] = "lb", ["lbm"] = "lb", ["sec"] = "s", ["hr"] = "h", ["kph"] = "km/h", ["kmh"] = "km/h", ["Hz"] = "1/s", ["inch"] = "in", ["inches"] = "in",
         ["feet"] = "ft", ["degree"] = "°", ["degrees"] = "°", ["º"] = "°", ["˚"] = "°", ["℃"] = "°C", ["ºC"] = "°C", ["˚C"] = "°C", ["\u212A"] = "K", ["C"] = "°C",
         ["ftlb"] = "ft·lbf", ["ft·lb"] = "ft·lbf", ["ft-lb"] = "ft·lbf", ["ft-lbs"] = "ft·lbf", ["inlb"] = "in·lbf", ["in-lb"] = "in·lbf",
         ["kp"] = "kgf", ["newton"] = "N", ["newtons"] = "N", ["kilonewton"] = "kN", ["meter"] = "m", ["metre"] = "m",
-    };
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>For a symbol that is in no table.</summary>
     public static string Unknown(string piece, string symbol, bool below)

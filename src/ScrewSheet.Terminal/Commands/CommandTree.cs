@@ -1,0 +1,33 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
+namespace ScrewSheet.Terminal.Commands;
+
+/// <summary>The verbs of the command line.</summary>
+internal static class CommandTree
+{
+    /// <summary>The root, which answers <c>--help</c> and <c>--version</c> itself.</summary>
+    public static Command Build(Shell shell)
+    {
+        Option<bool> version = new("--version") { Description = "Print the version and end." };
+        Verb root = new("screwsheet", "A calculation workbook with units for people who test climbing anchors.")
+        {
+            Examples = ["screwsheet run workbooks/standard-drop.screwsheet", "screwsheet functions fall", "screwsheet run --help"],
+            Cautions =
+            [
+                "People can be hurt. Every figure is an estimate that leaves things out; none of them permits anybody to trust an anchor.",
+                "A value marked as from memory has not been compared with its source: compare it before you use it.",
+            ],
+        };
+        root.Options.Add(new HelpOption { Action = new VerbHelp(shell.Width), Recursive = true });
+        root.Options.Add(version);
+        foreach (Verb verb in (Verb[])[RunCommand.Make(shell), CheckCommand.Make(shell), KeepCommand.Make(shell), FunctionsCommand.Make(shell), NewCommand.Make(shell)]) root.Subcommands.Add(verb);
+        root.SetAction(parsed =>
+        {
+            if (!parsed.GetValue(version)) throw new UserMistake("Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.");
+            shell.Output.Write($"screwsheet {ProductVersion.Text}\n");
+            return ExitCode.Fine;
+        });
+        return root;
+    }
+}

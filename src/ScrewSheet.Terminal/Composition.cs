@@ -1,0 +1,11 @@
+using System.Reflection;
+using ScrewSheet.Workbooks.Expressions;
+
+namespace ScrewSheet.Terminal;
+
+/// <summary>The one place where the library, the engine and the terminal meet.</summary>
+internal static class Composition
+{
+    /// <summary>The engine with everything the program ships.</summary>
+    public static ICalculator Calculator() => new EngineCalculator(FunctionLibrary.Of(Assembly.Load("ScrewSheet.Mechanics"), Assembly.Load("ScrewSheet.Statistics")));
+}

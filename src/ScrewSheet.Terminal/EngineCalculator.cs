@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using ScrewSheet.Engine;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Terminal;
+
+/// <summary>The engine with one library.</summary>
+internal sealed class EngineCalculator(FunctionLibrary library) : ICalculator
+{
+    private readonly Calculator calculator = new(library);
+
+    /// <inheritdoc/>
+    public ImmutableArray<LibraryFunction> Functions => library.Functions;
+
+    /// <inheritdoc/>
+    public Calculation Calculate(Workbook workbook) => calculator.Calculate(workbook, CancellationToken.None);
+}

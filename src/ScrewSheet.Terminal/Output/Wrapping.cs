@@ -1,0 +1,69 @@
+using System.Text;
+
+namespace ScrewSheet.Terminal.Output;
+
+/// <summary>Breaks text into lines of a width.</summary>
+internal static class Wrapping
+{
+    /// <summary>
+    /// Lines of at most <paramref name="width"/> columns, broken at blanks; a single word wider than that stands in pieces
+    /// unless it holds a digit: a number is never cut.
+    /// </summary>
+    public static IReadOnlyList<string> Lines(string text, int width)
+    {
+        List<string> lines = [];
+        StringBuilder line = new();
+        int used = 0;
+        foreach (string piece in Words(text, width))
+        {
+            int wide = DisplayWidth.Of(piece);
+            if (used > 0 && used + 1 + wide > width)
+            {
+                lines.Add(line.ToString());
+                line.Clear();
+                used = 0;
+            }
+            if (used > 0) line.Append(' ');
+            line.Append(piece);
+            used += wide + (used > 0 ? 1 : 0);
+        }
+        if (used > 0 || lines.Count == 0) lines.Add(line.ToString());
+        return lines;
+    }
+
+    /// <summary>The lines with a first word before the first and as many blanks before the others.</summary>
+    public static IEnumerable<string> Hanging(string lead, string text, int width)
+    {
+        int indent = DisplayWidth.Of(lead);
+        string blanks = new(' ', indent);
+        return Lines(text, Math.Max(8, width - indent)).Select((line, index) => ((index == 0 ? lead : blanks) + line).TrimEnd());
+    }
+
+    private static IEnumerable<string> Words(string text, int width)
+    {
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (DisplayWidth.Of(word) <= width || word.Any(char.IsAsciiDigit)) yield return word;
+            else foreach (string piece in Pieces(word, width)) yield return piece;
+        }
+    }
+
+    private static IEnumerable<string> Pieces(string word, int width)
+    {
+        StringBuilder piece = new();
+        int used = 0;
+        foreach (Rune rune in word.EnumerateRunes())
+        {
+            int wide = DisplayWidth.Of(rune);
+            if (used + wide > width && used > 0)
+            {
+                yield return piece.ToString();
+                piece.Clear();
+                used = 0;
+            }
+            piece.Append(rune.ToString());
+            used += wide;
+        }
+        yield return piece.ToString();
+    }
+}
