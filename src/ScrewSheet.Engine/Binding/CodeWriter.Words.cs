@@ -12,7 +12,7 @@ namespace ScrewSheet.Engine.Binding;
 internal sealed partial class CodeWriter
 {
     private static readonly HashSet<string> MathNames = ["Sqrt", "Cbrt", "Pow", "Exp", "Log", "Log10", "Abs", "Min", "Max", "Floor", "Ceiling"];
-    private static readonly HashSet<string> Intrinsics = ["Sqrt", "Cbrt", "Root", "Pow", "Count", "Sum", "Map", "Where", "All", "Any"];
+    private static readonly HashSet<string> Intrinsics = ["Sqrt", "Cbrt", "Root", "Pow", "Values", "Count", "Sum", "Map", "Where", "All", "Any"];
 
     /// <summary>The functions the engine itself supplies, for whoever lists or suggests names.</summary>
     internal static IReadOnlyCollection<string> OwnNames => Intrinsics;

@@ -45,7 +45,7 @@ internal static class StubWriter
             public static double Cbrt(double x) => 0; public static Quantity Cbrt(Quantity x) => x;
             public static double Root(double x, double n) => 0; public static Quantity Root(Quantity x, double n) => x;
             public static double Pow(double x, double n) => 0; public static Quantity Pow(Quantity x, double n) => x;
-            public static double Count<T>(Series<T> series) => 0; public static T Sum<T>(Series<T> series) => default;
+            public static Series<T> Values<T>(params T[] values) => null; public static double Count<T>(Series<T> series) => 0; public static T Sum<T>(Series<T> series) => default;
             public static Series<R> Map<T, R>(Series<T> series, System.Func<T, R> each) => null;
             public static Series<T> Where<T>(Series<T> series, System.Func<T, bool> each) => null;
             public static bool All<T>(Series<T> series, System.Func<T, bool> each) => true; public static bool Any<T>(Series<T> series, System.Func<T, bool> each) => true;
@@ -87,7 +87,7 @@ internal static class StubWriter
         TextType => "string",
         QuantityType => "Quantity",
         SeriesType series => $"Series<{Erased(series.Element)}>",
-        RecordType { Argument: { } argument } record => $"Lib.{record.Name}<{Erased(argument)}>",
+        RecordType { Arguments.Count: > 0 } record => $"Lib.{record.Name}<{string.Join(", ", record.Arguments.Select(Erased))}>",
         RecordType record => $"Lib.{record.Name}",
         OptionType option => $"Lib.{option.Clr.Name}",
         _ => throw new ArgumentOutOfRangeException(nameof(type), type, "It cannot be referred to."),
@@ -108,10 +108,10 @@ internal static class StubWriter
 
     private static void Record(StringBuilder text, LibraryRecord record)
     {
-        string generic = record.Clr.IsGenericTypeDefinition ? "<" + record.Clr.GetGenericArguments()[0].Name + ">" : "";
+        string generic = record.Clr.IsGenericTypeDefinition ? "<" + string.Join(", ", record.Clr.GetGenericArguments().Select(argument => argument.Name)) + ">" : "";
         text.Append("public sealed record ").Append(record.Clr.Name.Split('`')[0]).Append(generic).Append(" { private ").Append(record.Clr.Name.Split('`')[0]).Append("() {}\n");
         foreach (LibraryMember member in record.Members)
-            text.Append("public ").Append(Erased(member.Property.PropertyType)).Append(' ').Append(member.Name).Append(member.Property.SetMethod is null ? " => default;\n" : " { get; init; }\n");
+            text.Append("public ").Append(Erased(member.Property.PropertyType)).Append(' ').Append(member.Name).Append(LibraryRecords.CanSet(record.Clr, member) ? " { get; init; }\n" : " => default;\n");
         text.Append("}\n");
     }
 

@@ -75,9 +75,9 @@ internal sealed partial class Translator
             kinds[pattern.Name] = TypeRules.Common(known, actual) ?? throw Refuse(BindingFaults.OneKind(function.Name, known, actual, place));
             return;
         }
-        CellType? inner = actual switch { SeriesType series when ClrTypes.IsSeries(pattern) => series.Element, RecordType record when pattern.Name == record.Clr.Name => record.Argument, _ => null };
+        CellType[]? inner = actual switch { SeriesType series when ClrTypes.IsSeries(pattern) => [series.Element], RecordType record when pattern.Name == record.Clr.Name => [.. record.Arguments], _ => null };
         if (inner is null) throw Refuse(BindingFaults.Kinds(null, place));
-        Unify(pattern.GetGenericArguments()[0], inner, kinds, function, place);
+        foreach ((Type argument, CellType type) in pattern.GetGenericArguments().Zip(inner)) Unify(argument, type, kinds, function, place);
     }
 
     private BoundOwnCall OwnCall(IInvocationOperation call, OwnFunction function)
@@ -110,6 +110,7 @@ internal sealed partial class Translator
         switch (name)
         {
             case "T": return Composed(call);
+            case "Values": return Written(call);
             case "N": return Subject(given[0]);
             case "Sqrt": return Power(Branch(given[0]), new BoundNumber(0.5, place), PowerForm.Sqrt, (1, 2), place);
             case "Cbrt": return Power(Branch(given[0]), new BoundNumber(1.0 / 3, place), PowerForm.Cbrt, (1, 3), place);

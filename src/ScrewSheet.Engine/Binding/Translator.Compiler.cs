@@ -78,7 +78,7 @@ internal sealed partial class Translator
         return name switch
         {
             "Sqrt" or "Cbrt" => "one value", "Pow" => "a value and an exponent", "Root" => "a value and the root's degree",
-            "Count" or "Sum" => "a series", "Map" or "Where" or "All" or "Any" => "a series and a lambda", _ => null,
+            "Values" => "values of one kind", "Count" or "Sum" => "a series", "Map" or "Where" or "All" or "Any" => "a series and a lambda", _ => null,
         };
     }
 

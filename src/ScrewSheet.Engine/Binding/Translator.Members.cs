@@ -30,7 +30,8 @@ internal sealed partial class Translator
     private LibraryMember? Member(RecordType record, string name) => library.Record(record.Clr)?.Members.FirstOrDefault(member => member.Name == name);
 
     private static CellType MemberType(RecordType record, LibraryMember member) => member.Type
-        ?? ClrTypes.Close(member.Property.PropertyType, member.Declaration.Unit, new Dictionary<string, CellType> { [record.Clr.GetGenericArguments()[0].Name] = record.Argument! });
+        ?? ClrTypes.Close(member.Property.PropertyType, member.Declaration.Unit,
+            record.Clr.GetGenericArguments().Zip(record.Arguments).ToDictionary(pair => pair.First.Name, pair => pair.Second));
 
     private BoundLibraryValue ReadyValue(IPropertyReferenceOperation property, Place place)
     {
@@ -98,6 +99,18 @@ internal sealed partial class Translator
             IRelationalPatternOperation relation when Operation(relation.OperatorKind) is { } operation => new BoundBinary(operation, subject, Visit(relation.Value), CellType.Truth, place),
             _ => throw Refuse(BindingFaults.NotInLanguage(pattern.Kind.ToString(), place)),
         };
+    }
+
+    /// <summary>A series written out value by value.</summary>
+    private BoundSeries Written(IInvocationOperation call)
+    {
+        Place place = PlaceOf(call);
+        IEnumerable<IOperation> given = call.Arguments[0].Value is IArrayCreationOperation { Initializer: { } list } ? list.ElementValues : [];
+        ImmutableArray<BoundExpression> values = [.. given.Select(Branch)];
+        if (values.IsEmpty) throw Refuse(BindingFaults.NoValue(place));
+        CellType element = values[0].Type;
+        foreach (BoundExpression value in values) element = TypeRules.Common(element, value.Type) ?? throw Refuse(BindingFaults.OneKind("Values", element, value.Type, value.Place));
+        return element is NumberType or QuantityType ? new BoundSeries(values, new SeriesType(element), place) : throw Refuse(BindingFaults.NotANumber(element, place));
     }
 
     private BoundSeriesOperation SeriesCall(IInvocationOperation call, SeriesOperation operation)

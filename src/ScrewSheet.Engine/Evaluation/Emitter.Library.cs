@@ -108,6 +108,9 @@ internal sealed partial class Emitter
 
     public override Expression Visit(BoundLambda node) => throw new InvalidOperationException("A lambda is code of the series operation it belongs to.");
 
+    public override Expression Visit(BoundSeries node) => Expression.Convert(
+        Expression.Call(typeof(SeriesFactory), nameof(SeriesFactory.Make), null, Expression.Constant(((SeriesType)node.Type).Element, typeof(CellType)), Expression.NewArrayInit(typeof(double), node.Values.Select(Checked))), typeof(object));
+
     public override Expression Visit(BoundSeriesOperation node)
     {
         BoundExpression? body = node.Lambda?.Body;

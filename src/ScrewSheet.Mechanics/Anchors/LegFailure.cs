@@ -95,7 +95,7 @@ public static class LegFailure
     [Callable(Topic, "The probability that all legs fail, if they fail independently.", Assumes = "Independent legs, no cascade.", NotFor = "Legs in the same sheet of ice or exposed to the same melt-out.")]
     [NoFormula("Multiplies the probabilities of the legs.")]
     [CautionWhen("true", "A common cause (the same ice sheet, melt-out) removes the benefit of independent legs.")]
-    [Example("AllLegsFail(Series(0.01, 0.02))", "0.000200000")]
+    [Example("AllLegsFail(Values(0.01, 0.02))", "0.000200000")]
     [Source("probability of independent events", Standing.Derived)]
     public static double AllLegsFail([Parameter("P", "", "probability that each leg fails", AtLeast = 0, AtMost = 1)] Series<double> legProbabilities)
     {

@@ -16,7 +16,7 @@ public static class LegsInSpace
     /// <exception cref="DomainException">There are not three legs, a value is out of range, there is no pull, or the three legs lie in one plane and the pull does not.</exception>
     [Callable(Topic, "The tensions in three legs in space.", Assumes = "Legs of fixed length, just taut before the load.", NotFor = "More than three legs, which share by stiffness: see ShareSpace and TiedLegs.")]
     [NoFormula("Solves the balance at the master point; if a leg would push, finds where the legs of fixed length let the master point come to rest.")]
-    [Example("ThreeLegs(0 kN, 0 kN, -10 kN, Series(0.3 m, -0.4 m, 0.05 m), Series(0.1 m, 0.1 m, -0.2 m), Series(0.8 m, 0.6 m, 1 m)).Largest", "4.229114 kN")]
+    [Example("ThreeLegs(0 kN, 0 kN, -10 kN, Values(0.3 m, -0.4 m, 0.05 m), Values(0.1 m, 0.1 m, -0.2 m), Values(0.8 m, 0.6 m, 1 m)).Largest", "4.229114 kN")]
     [Source(Balance, Standing.Derived)]
     public static LegSharing ThreeLegs(
         [Parameter("F_x", "kN", "x component of the pull", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force pullX,
@@ -40,7 +40,7 @@ public static class LegsInSpace
     [Callable(Topic, "The tensions in any number of tied legs, with the master point followed to where the pull takes it.", Assumes = "Legs follow Hooke's law, are just taut before the load, and are tied at the master point.",
         NotFor = "Sliding rigs, knots that slip, or a load that falls.")]
     [NoFormula("Minimises the energy of legs and load (Newton steps with a search along each, to 1e-10 of the pull); legs carry no push.")]
-    [Example("TiedLegs(0 kN, 0 kN, -10 kN, Series(0.3 m, -0.4 m, 0.05 m), Series(0.1 m, 0.1 m, -0.2 m), Series(0.8 m, 0.6 m, 1 m), Series(100 MN, 100 MN, 100 MN)).Largest", "4.227775 kN")]
+    [Example("TiedLegs(0 kN, 0 kN, -10 kN, Values(0.3 m, -0.4 m, 0.05 m), Values(0.1 m, 0.1 m, -0.2 m), Values(0.8 m, 0.6 m, 1 m), Values(100 MN, 100 MN, 100 MN)).Largest", "4.227775 kN")]
     [Source(Balance + ", with Hooke's law", Standing.Derived)]
     public static LegSharing TiedLegs(
         [Parameter("F_x", "kN", "x component of the pull", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force pullX,

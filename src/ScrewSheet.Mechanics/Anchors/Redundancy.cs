@@ -82,7 +82,7 @@ public static class Redundancy
     /// <exception cref="DomainException">A value is out of range, the series differ in number, there is no pull, or there is no such leg.</exception>
     [Callable(Topic, "What the remaining tied legs carry at rest when one leg is lost, in their new geometry.", Assumes = Tied, NotFor = "The impact of the drop: see OneLegOut.")]
     [NoFormula("As TiedLegs, without the lost leg.")]
-    [Example("WithoutLeg(0 kN, 0 kN, -10 kN, Series(-0.2 m, 0.2 m), Series(0 m, 0 m), Series(0.3464102 m, 0.3464102 m), Series(100 MN, 100 MN), 1).Largest", "10.0000 kN")]
+    [Example("WithoutLeg(0 kN, 0 kN, -10 kN, Values(-0.2 m, 0.2 m), Values(0 m, 0 m), Values(0.3464102 m, 0.3464102 m), Values(100 MN, 100 MN), 1).Largest", "10.0000 kN")]
     [Source(Rule, Standing.Derived)]
     public static LegSharing WithoutLeg(
         [Parameter("F_x", "kN", "x component of the pull", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force pullX,
@@ -106,7 +106,7 @@ public static class Redundancy
         Assumes = Tied + " The impact is ShockBound's upper bound for the drop of the master point, in the direction of the pull.", NotFor = "Sliding rigs, cascades, or the loss of two legs.")]
     [NoFormula("For each lost leg: TiedLegs without it, the drop along the pull, then TiedLegs again under the larger of the pull and ShockBound.")]
     [CautionWhen("true", CommonCause)]
-    [Example("OneLegOut(0 kN, 0 kN, -5 kN, Series(-0.2 m, 0.2 m), Series(0 m, 0 m), Series(0.3464102 m, 0.3464102 m), Series(100 MN, 100 MN), Series(10 kN, 8 kN), 80 kg, 20 kN/m).Worst", "0.625000")]
+    [Example("OneLegOut(0 kN, 0 kN, -5 kN, Values(-0.2 m, 0.2 m), Values(0 m, 0 m), Values(0.3464102 m, 0.3464102 m), Values(100 MN, 100 MN), Values(10 kN, 8 kN), 80 kg, 20 kN/m).Worst", "0.625000")]
     [Source(Rule, Standing.Derived)]
     public static RedundancyCheck OneLegOut(
         [Parameter("F_x", "kN", "x component of the design pull", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force pullX,

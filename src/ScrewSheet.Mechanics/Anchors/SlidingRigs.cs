@@ -73,7 +73,7 @@ public static class SlidingRigs
     [Callable(Topic, "The tension in every leg of one sliding line with any number of legs in a plane.", Assumes = "No friction; the rig has slid to where it balances.", NotFor = "Tied legs: see SharePlane.")]
     [NoFormula("Sums the unit vectors of the legs.")]
     [CautionWhen("true", Extends)]
-    [Example("SlidingLine(8 kN, Series(-45°, 0°, 45°))", "3.313708 kN")]
+    [Example("SlidingLine(8 kN, Values(-45°, 0°, 45°))", "3.313708 kN")]
     [Source(Equal, Standing.Derived)]
     public static Force SlidingLine(
         [Parameter("F", "kN", "load at the master point", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,

@@ -39,7 +39,7 @@ public static class StiffnessSharing
     /// <exception cref="DomainException">A value is out of range or the series differ in number.</exception>
     [Callable(Topic, "How parallel legs of different length and stiffness share a load: short stiff legs take most.", Assumes = Small, NotFor = "Legs of which one is slack: see ShareWithSlack.")]
     [NoFormula("Each leg's share is its EA/L over the sum of all.")]
-    [Example("ShareParallel(10 kN, Series(0.3 m, 0.5 m, 0.8 m), Series(100 kN, 100 kN, 100 kN)).Largest", "5.063291 kN")]
+    [Example("ShareParallel(10 kN, Values(0.3 m, 0.5 m, 0.8 m), Values(100 kN, 100 kN, 100 kN)).Largest", "5.063291 kN")]
     [Source(Method, Standing.Derived)]
     public static LegSharing ShareParallel(
         [Parameter("F", "kN", "load along the legs", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -55,7 +55,7 @@ public static class StiffnessSharing
     /// <exception cref="DomainException">A value is out of range or the series differ in number.</exception>
     [Callable(Topic, "How parallel legs share a load when some were tied longer than others.", Assumes = "Legs follow Hooke's law.", NotFor = "Legs at an angle to each other.")]
     [NoFormula("Takes the legs in the order of their slack until the stretch that balances the load reaches no further leg.")]
-    [Example("ShareWithSlack(10 kN, Series(200 kN/m, 200 kN/m), Series(0 mm, 10 mm)).Largest", "6.00000 kN")]
+    [Example("ShareWithSlack(10 kN, Values(200 kN/m, 200 kN/m), Values(0 mm, 10 mm)).Largest", "6.00000 kN")]
     [Source(Method, Standing.Derived)]
     public static LegSharing ShareWithSlack(
         [Parameter("F", "kN", "load along the legs", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -120,7 +120,7 @@ public static class StiffnessSharing
     /// <exception cref="DomainException">A value is out of range, the series differ in number, or the legs that stay taut do not hold the pull.</exception>
     [Callable(Topic, "How any number of tied legs in a plane share a pull, by their stiffness.", Assumes = Small, NotFor = "A pull that swings the master point: see TiedLegs.")]
     [NoFormula("Solves the stiffness of all taut legs for the movement, drops legs that would push, takes back legs that would pull, and repeats.")]
-    [Example("SharePlane(10 kN, 0°, Series(-30°, 0°, 30°), Series(0.5 m, 0.4 m, 0.6 m), Series(100 kN, 100 kN, 100 kN)).Largest", "4.782609 kN")]
+    [Example("SharePlane(10 kN, 0°, Values(-30°, 0°, 30°), Values(0.5 m, 0.4 m, 0.6 m), Values(100 kN, 100 kN, 100 kN)).Largest", "4.782609 kN")]
     [Source(Method, Standing.Derived)]
     public static LegSharing SharePlane(
         [Parameter("F", "kN", "load at the master point", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -140,7 +140,7 @@ public static class StiffnessSharing
     /// <exception cref="DomainException">A value is out of range, the series differ in number, or the legs that stay taut do not hold the pull.</exception>
     [Callable(Topic, "How any number of tied legs in space share a pull, by their stiffness.", Assumes = Small, NotFor = "A pull that swings the master point, or legs in one plane with a pull out of it: see TiedLegs.")]
     [NoFormula("Solves the stiffness of all taut legs for the movement, drops legs that would push, takes back legs that would pull, and repeats.")]
-    [Example("ShareSpace(0 kN, 0 kN, -10 kN, Series(0.3 m, -0.4 m, 0.05 m), Series(0.1 m, 0.1 m, -0.2 m), Series(0.8 m, 0.6 m, 1 m), Series(100 kN, 100 kN, 100 kN)).Largest", "4.229114 kN")]
+    [Example("ShareSpace(0 kN, 0 kN, -10 kN, Values(0.3 m, -0.4 m, 0.05 m), Values(0.1 m, 0.1 m, -0.2 m), Values(0.8 m, 0.6 m, 1 m), Values(100 kN, 100 kN, 100 kN)).Largest", "4.229114 kN")]
     [Source(Method, Standing.Derived)]
     public static LegSharing ShareSpace(
         [Parameter("F_x", "kN", "x component of the pull", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force pullX,

@@ -15,7 +15,7 @@ public static class RopeDrags
     /// <exception cref="DomainException">A strand or bend is outside its limits, or there is not one bend between each pair of strands.</exception>
     [Callable(Topics.Friction, "How much of the rope catches the fall when it drags over pieces?", Assumes = Quasistatic, NotFor = "Rebound and second loading, where the rope slides the other way.")]
     [NoFormula("Sums each strand over the product of the friction ratios between it and the climber: L1 + L2/R1 + L3/R2 + ...")]
-    [Example("EffectiveLength(Series(5 m, 15 m), Series(180 deg), 0.129063552)", "15.0000000 m")]
+    [Example("EffectiveLength(Values(5 m, 15 m), Values(180 deg), 0.129063552)", "15.0000000 m")]
     [Source("(7.1), " + Source, Standing.Derived)]
     public static Length EffectiveLength(
         [Parameter("L", "m", "strands in order from the climber: to the first piece, between pieces, to the belayer", Above = 0, AtMost = Limits.LengthMetres)] Series<Length> strands,
@@ -52,7 +52,7 @@ public static class RopeDrags
     /// <exception cref="DomainException">A bend or the friction is outside its limits.</exception>
     [Callable(Topics.Friction, "By what ratio do all pieces together divide the tension?", Assumes = "The rope slides toward the climber at every piece.", NotFor = "Taking in rope, where friction works against the belayer.")]
     [NoFormula("Exponential of friction times the sum of the wraps.")]
-    [Example("TotalFrictionRatio(Series(180 deg, 30 deg, 45 deg), 0.13)", "1.78349808")]
+    [Example("TotalFrictionRatio(Values(180 deg, 30 deg, 45 deg), 0.13)", "1.78349808")]
     [Source(Works.Capstan, Standing.Read)]
     public static double TotalFrictionRatio(
         [Parameter("θ", "deg", "wrap at each piece", AtLeast = 0, AtMost = Limits.WrapDegrees)] Series<Angle> bends,
@@ -69,7 +69,7 @@ public static class RopeDrags
     /// <exception cref="DomainException">A value is outside its limits, or there is not one bend between each pair of strands.</exception>
     [Callable(Topics.Friction, "What do climber, top piece and belayer get when the rope drags over the pieces?", Assumes = Quasistatic + " Fixed belay.", NotFor = "A belay that slips (DynamicBelay with the effective length).")]
     [NoFormula("EffectiveLength, then ImpactForce at the effective fall factor, then each strand's tension and energy.")]
-    [Example("FallWithRopeDrag(80 kg, 20 kN, 10 m, Series(5 m, 15 m), Series(180 deg), 0.129063552).ClimberForce", "5425.25864 N")]
+    [Example("FallWithRopeDrag(80 kg, 20 kN, 10 m, Values(5 m, 15 m), Values(180 deg), 0.129063552).ClimberForce", "5425.25864 N")]
     [CautionWhen("friction > 0", "Friction raises the climber's force and lowers the belayer's and often the top piece's: friction helps here; set 0 for design of those two.")]
     [Source("(7.1) and (3.1), " + Source, Standing.Derived)]
     public static DraggedFall FallWithRopeDrag(

@@ -14,7 +14,7 @@ public static class SeriesSprings
     /// <exception cref="DomainException">A rate is 0, negative or beyond 10¹² kN/m.</exception>
     [Callable(Topics.Tethers, "How stiff are two springs one behind the other?", Assumes = "Both carry the same force; " + Rigid + ".", NotFor = "Springs side by side, whose rates add.")]
     [Formula("1 / (1 / first + 1 / second)", Symbol = "k")]
-    [Example("TwoSpringsInSeries(200 kN/m, 60 kN/m)", "46153.8462 N/m")]
+    [Example("TwoSpringsInValues(200 kN/m, 60 kN/m)", "46153.8462 N/m")]
     [Source("1/k = 1/k1 + 1/k2; springs in series", Standing.Derived)]
     public static ForcePerLength TwoSpringsInSeries(
         [Parameter("k1", "kN/m", "one spring rate", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength first,
@@ -25,7 +25,7 @@ public static class SeriesSprings
     /// <exception cref="DomainException">A rate is 0, negative or beyond 10¹² kN/m, or there is none.</exception>
     [Callable(Topics.Tethers, "How stiff is a chain of springs?", Assumes = "All carry the same force; " + Rigid + ".", NotFor = "Springs side by side, whose rates add.")]
     [NoFormula("One over the sum of one over each rate.")]
-    [Example("SpringsInSeries(Series(12.0404331 kN/m, 200 kN/m, 60 kN/m))", "9549.25989 N/m")]
+    [Example("SpringsInValues(Values(12.0404331 kN/m, 200 kN/m, 60 kN/m))", "9549.25989 N/m")]
     [Source("1/k = sum of 1/k_i; springs in series", Standing.Derived)]
     public static ForcePerLength SpringsInSeries(
         [Parameter("k", "kN/m", "spring rates, in any order", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] Series<ForcePerLength> springs)

@@ -237,6 +237,16 @@ public sealed record BoundLambda(ImmutableArray<BoundParameter> Parameters, Boun
     public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);
 }
 
+/// <summary>A series written out: <c>Values(5 m, 15 m)</c>.</summary>
+/// <param name="Values">At least one, of one kind.</param>
+/// <param name="Type">Its type.</param>
+/// <param name="Place">Where.</param>
+public sealed record BoundSeries(ImmutableArray<BoundExpression> Values, CellType Type, Place Place) : BoundExpression(Type, Place)
+{
+    /// <inheritdoc/>
+    public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);
+}
+
 /// <summary>An operation over a series, with the lambda it applies where it takes one.</summary>
 /// <param name="Operation">Which.</param>
 /// <param name="Series">The series.</param>

@@ -25,6 +25,7 @@ public abstract class BoundVisitor<TResult>
     public abstract TResult Visit(BoundTextTest node);
     public abstract TResult Visit(BoundWith node);
     public abstract TResult Visit(BoundLambda node);
+    public abstract TResult Visit(BoundSeries node);
     public abstract TResult Visit(BoundSeriesOperation node);
     public abstract TResult Visit(BoundComposedText node);
 #pragma warning restore CS1591

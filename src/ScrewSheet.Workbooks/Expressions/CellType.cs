@@ -87,9 +87,9 @@ public sealed record SeriesType(CellType Element) : CellType
 }
 
 /// <summary>A library record.</summary>
-/// <param name="Clr">The record's type; the open generic one when it holds values of the type <paramref name="Argument"/>.</param>
-/// <param name="Argument">What the record's type parameter stands for, or null.</param>
-public sealed record RecordType(Type Clr, CellType? Argument = null) : CellType
+/// <param name="Clr">The record's type; the open generic one when it holds values of the types <paramref name="Arguments"/>.</param>
+/// <param name="Arguments">What the record's type parameters stand for, in order.</param>
+public sealed record RecordType(Type Clr, CellTypes Arguments = default) : CellType
 {
     /// <inheritdoc/>
     public override string Phrase => $"a {Name}";

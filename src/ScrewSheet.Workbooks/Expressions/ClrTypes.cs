@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Reflection;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
@@ -39,7 +40,7 @@ public static class ClrTypes
         QuantityType { Kind: { } kind } => kind.ClrType,
         QuantityType => typeof(Quantity),
         SeriesType series => typeof(Series<>).MakeGenericType(ToClr(series.Element)),
-        RecordType { Argument: { } argument } record => record.Clr.MakeGenericType(ToClr(argument)),
+        RecordType { Arguments.Count: > 0 } record => record.Clr.MakeGenericType([.. record.Arguments.Select(ToClr)]),
         RecordType record => record.Clr,
         OptionType option => option.Clr,
         _ => throw new NotSupportedException($"{type.Name} has no library type."),
@@ -49,17 +50,19 @@ public static class ClrTypes
     public static CellType Close(Type clr, string? unit, IReadOnlyDictionary<string, CellType> arguments)
     {
         if (clr.IsGenericParameter) return arguments[clr.Name];
+        if (clr == typeof(Quantity) && TypeUnits.Of(unit, arguments) is { } made) return CellType.Of(made);
         if (!clr.ContainsGenericParameters) return ToCellType(clr, unit)!;
-        CellType inner = Close(clr.GetGenericArguments()[0], unit, arguments);
-        return IsSeries(clr) ? new SeriesType(inner) : new RecordType(clr.GetGenericTypeDefinition(), inner);
+        ImmutableArray<CellType> inner = [.. clr.GetGenericArguments().Select(argument => Close(argument, unit, arguments))];
+        return IsSeries(clr) ? new SeriesType(inner[0]) : new RecordType(clr.GetGenericTypeDefinition(), new CellTypes(inner));
     }
 
     private static RecordType ToRecordType(Type clr) =>
-        clr.IsGenericType ? new RecordType(clr.GetGenericTypeDefinition(), ToCellType(clr.GetGenericArguments()[0])) : new RecordType(clr);
+        clr.IsGenericType ? new RecordType(clr.GetGenericTypeDefinition(), new CellTypes([.. clr.GetGenericArguments().Select(argument => ToCellType(argument)!)])) : new RecordType(clr);
 
-    private static CellType OfUnit(string? unit)
+    private static CellType? OfUnit(string? unit)
     {
         if (string.IsNullOrEmpty(unit)) return CellType.Number;
+        if (TypeUnits.IsOne(unit)) return null;
         if (!UnitText.TryParse(unit, out Unit? read, out string? problem)) throw new NotSupportedException(problem);
         return CellType.Of(read!.Dimension);
     }
