@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ScrewSheet.Quantities.Declarations;
 
 namespace ScrewSheet.Mechanics.LeverArm;
@@ -20,45 +21,64 @@ internal static class Most
         SquareMillimetres = 1e10, CubicMillimetres = 1e15, QuarticMillimetres = 1e20, KilonewtonsPerMetre = 1e12, AxialKilonewtons = 1e12, Kilograms = 1e6;
 }
 
-/// <summary>Lets a value in coherent SI in, or refuses it in the unit its declaration uses; one comparison pair on the way in.</summary>
+/// <summary>Lets a value in coherent SI in, or refuses it in the unit its declaration uses. The way in is two comparisons; the refusals stand apart so that it is inlined.</summary>
 internal static class Admit
 {
     private const double Rounding = 1e-12;
 
     /// <summary>Greater than 0 and at most <paramref name="most"/>.</summary>
-    public static double Positive(double si, double most, Scale unit, string name)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Positive(double si, double most, in Scale unit, string name) =>
+        si > 0 && si <= most * unit.Si * (1 + Rounding) ? si : RefusePositive(si, most, unit, name);
+
+    /// <summary>At least <paramref name="least"/> and at most <paramref name="most"/>; rounding of the unit is forgiven.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Between(double si, double least, double most, in Scale unit, string name)
     {
-        if (si > 0 && si <= most * unit.Si * (1 + Rounding)) return si;
+        double low = least * unit.Si, high = most * unit.Si;
+        return si >= low - (Rounding * Math.Abs(low)) && si <= high + (Rounding * Math.Abs(high)) ? si : RefuseBetween(si, least, most, unit, name);
+    }
+
+    /// <summary>Within plus or minus <paramref name="most"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Signed(double si, double most, in Scale unit, string name) => Between(si, -most, most, unit, name);
+
+    /// <summary>At least <paramref name="least"/> and truly less than <paramref name="below"/>: what comes within rounding of it is refused.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Under(double si, double least, double below, in Scale unit, string name)
+    {
+        double low = least * unit.Si, high = below * unit.Si;
+        return si >= low - (Rounding * Math.Abs(low)) && si < high - (Rounding * Math.Abs(high)) ? si : RefuseUnder(si, least, below, unit, name);
+    }
+
+    /// <summary>Truly greater than <paramref name="above"/> and truly less than <paramref name="below"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Inside(double si, double above, double below, in Scale unit, string name)
+    {
+        double low = above * unit.Si, high = below * unit.Si;
+        return si > low + (Rounding * Math.Abs(low)) && si < high - (Rounding * Math.Abs(high)) ? si : RefuseInside(si, above, below, unit, name);
+    }
+
+    private static double RefusePositive(double si, double most, in Scale unit, string name)
+    {
         Require.Above(si / unit.Si, 0, unit.Symbol, name);
         return Require.AtMost(si / unit.Si, most, unit.Symbol, name) * unit.Si;
     }
 
-    /// <summary>At least <paramref name="least"/> and at most <paramref name="most"/>; rounding of the unit is forgiven.</summary>
-    public static double Between(double si, double least, double most, Scale unit, string name)
+    private static double RefuseBetween(double si, double least, double most, in Scale unit, string name)
     {
-        double low = least * unit.Si, high = most * unit.Si;
-        if (si >= low - (Rounding * Math.Abs(low)) && si <= high + (Rounding * Math.Abs(high))) return si;
         Require.AtLeast(si / unit.Si, least, unit.Symbol, name);
         return Require.AtMost(si / unit.Si, most, unit.Symbol, name) * unit.Si;
     }
 
-    /// <summary>Within plus or minus <paramref name="most"/>.</summary>
-    public static double Signed(double si, double most, Scale unit, string name) => Between(si, -most, most, unit, name);
-
-    /// <summary>At least <paramref name="least"/> and truly less than <paramref name="below"/>: what comes within rounding of it is refused.</summary>
-    public static double Under(double si, double least, double below, Scale unit, string name)
+    private static double RefuseUnder(double si, double least, double below, in Scale unit, string name)
     {
-        double low = least * unit.Si, high = below * unit.Si;
-        if (si >= low - (Rounding * Math.Abs(low)) && si < high - (Rounding * Math.Abs(high))) return si;
         Require.AtLeast(si / unit.Si, least, unit.Symbol, name);
         return Require.Below(Math.Max(si / unit.Si, below), below, unit.Symbol, name);
     }
 
-    /// <summary>Truly greater than <paramref name="above"/> and truly less than <paramref name="below"/>.</summary>
-    public static double Inside(double si, double above, double below, Scale unit, string name)
+    private static double RefuseInside(double si, double above, double below, in Scale unit, string name)
     {
-        double low = above * unit.Si, high = below * unit.Si;
-        if (si > low + (Rounding * Math.Abs(low)) && si < high - (Rounding * Math.Abs(high))) return si;
         double value = si / unit.Si;
         if (value < (above + below) / 2) return Require.Above(Math.Min(value, above), above, unit.Symbol, name);
         return Require.Below(double.IsNaN(value) ? value : Math.Max(value, below), below, unit.Symbol, name);

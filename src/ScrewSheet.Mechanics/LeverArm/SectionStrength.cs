@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
 
@@ -81,5 +82,6 @@ public static class SectionStrength
         Length.FromMeters(Admit.Positive(plasticMoment.NewtonMeters, Most.NewtonMetres, Scale.NewtonMetre, nameof(plasticMoment))
             / Admit.Positive(transverse.Newtons, Most.Kilonewtons, Scale.Kilonewton, nameof(transverse)));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static double Yield(Pressure yieldStrength) => Admit.Positive(yieldStrength.Pascals, Most.Megapascals, Scale.Megapascal, nameof(yieldStrength));
 }
