@@ -49,17 +49,7 @@ public static class BodyUnderLoad
     /// <summary>An embedded body of finite length with a free tip under a load on a lever arm. Holds for short and long bodies too.</summary>
     /// <exception cref="DomainException">A value is out of range, or the rigidity is not in N·m².</exception>
     [Callable(BodyText.Topic, "What does a load do to an embedded body of given length?", Assumes = BodyText.Elastic, NotFor = BodyText.NotStrength)]
-    [Let("beta", BodyText.BetaFormula, "1/m")]
-    [Let("rootMoment", "load*leverArm", "N·m")]
-    [Let("v", "beta*embeddedLength", "")]
-    [Let("q", "(Sinh(v) - Sin(v))*(Sinh(v) + Sin(v))", "")]
-    [Let("headDeflection", "2*beta/foundationStiffness*(load*(Sinh(v)*Cosh(v) - Sin(v)*Cos(v)) + beta*rootMoment*(Sinh(v)*Sinh(v) + Sin(v)*Sin(v)))/q", "m")]
-    [Let("headSlope", "2*beta*beta/foundationStiffness*(load*(Sinh(v)*Sinh(v) + Sin(v)*Sin(v)) + 2*beta*rootMoment*(Sinh(v)*Cosh(v) + Sin(v)*Cos(v)))/q", "rad")]
-    [Formula("headDeflection", Member = "HeadDeflection", Symbol = "y_0")]
-    [Formula("headSlope", Member = "HeadSlope", Symbol = "θ_0")]
-    [Formula("headDeflection + headSlope*leverArm + load*Pow(leverArm, 3)/(3*flexuralRigidity)", Member = "LoadPointDeflection", Symbol = "y_top")]
-    [Formula("2*beta/foundationStiffness*(load*(Sinh(v)*Cos(v) - Sin(v)*Cosh(v)) - 2*beta*rootMoment*Sinh(v)*Sin(v))/q", Member = "TipDeflection", Symbol = "y_L")]
-    [NoFormula("the greatest moment and its depth, and the pivot: bisection for the first place where shear or deflection vanishes")]
+    [NoFormula("head and tip by FiniteBodyDeflection and FiniteBodySlope; greatest moment and pivot by bisection for the first depth where shear or deflection vanishes")]
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
     [Example("FiniteBody(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm).MaxMoment", "44.60553 N·m")]
     [Example("FiniteBody(1 kN, 40 mm, 1 GPa, 442.8173 N·m², 80 mm).HeadDeflection", "0.1238463 mm")]

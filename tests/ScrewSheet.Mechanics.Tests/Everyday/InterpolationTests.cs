@@ -46,7 +46,7 @@ public sealed class InterpolationTests
         {
             double x = 0;
             double[] xs = [.. steps.Select(step => x += step + 0.01)];
-            double at = xs[0] + (share * (xs[^1] - xs[0]));
+            double at = Math.Min(xs[^1], xs[0] + (share * (xs[^1] - xs[0])));
             double y = Interpolation.Interpolate(Series.OfNumbers(xs), Series.OfNumbers(steps), at);
             int right = Math.Max(1, Array.FindIndex(xs, value => value >= at));
             return y >= Math.Min(steps[right - 1], steps[right]) - 1e-12 && y <= Math.Max(steps[right - 1], steps[right]) + 1e-12;
