@@ -13,7 +13,7 @@ internal static class RefusedWords
         ["typeof"] = "Types are no values here.", ["nameof"] = "Write the name as a text in quotes.", ["sizeof"] = "Types are no values here.",
         ["default"] = "Write the value.", ["checked"] = "Arithmetic is always checked.", ["unchecked"] = "Arithmetic is always checked.",
         ["is"] = "Use a comparison or a switch.", ["as"] = "Values need no conversion.", ["throw"] = "A value without an answer is a fault by itself.",
-        ["await"] = "Cells compute at once.", ["async"] = "Cells compute at once.", ["from"] = "Use Map, Where and Sum over a series.", ["select"] = "Use Map over a series.",
+        ["await"] = "Cells compute at once.", ["async"] = "Cells compute at once.", ["from"] = "Use Map, Where and Sum over a series.",
         ["out"] = "Arguments are values.", ["ref"] = "Arguments are values.", ["in"] = "Arguments are values.", ["params"] = "Arguments are values.",
         ["var"] = NoStatements, ["dynamic"] = NoTypes, ["null"] = "Every value is there or in fault.", ["this"] = "Name the cell.", ["base"] = "Name the cell.",
         ["stackalloc"] = "Use Series(first, last).", ["delegate"] = "Write a lambda: x => …", ["unsafe"] = NoStatements, ["fixed"] = NoStatements,
@@ -25,7 +25,7 @@ internal static class RefusedWords
         "abstract", "bool", "break", "byte", "case", "catch", "char", "class", "const", "continue", "decimal", "do", "double", "else", "enum", "event", "explicit",
         "extern", "finally", "float", "for", "foreach", "goto", "if", "implicit", "int", "interface", "internal", "lock", "long", "namespace", "object", "operator",
         "override", "private", "protected", "public", "readonly", "return", "sbyte", "sealed", "short", "static", "string", "struct", "try", "uint", "ulong", "ushort",
-        "using", "virtual", "void", "volatile", "while", "yield", "global", "record", "partial", "where", "let", "join", "orderby", "group", "into",
+        "using", "virtual", "void", "volatile", "while",
     ];
 
     /// <summary>The words that are the language's own and no names: <c>switch with when true false</c>.</summary>
