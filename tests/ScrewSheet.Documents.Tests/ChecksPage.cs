@@ -32,17 +32,17 @@ public sealed class ChecksPage
     {
         CheckRow[] arithmetic = [.. Rows.Value.Where(row => row.IsArithmetic)], misprints = [.. Rows.Value.Where(row => row.IsMisprint)];
         CheckRow[] published = [.. Rows.Value.Where(row => !row.IsArithmetic && !row.IsMisprint)];
-        StringBuilder page = new(Head.ReplaceLineEndings("\n"));
+        StringBuilder page = new(Head.ReplaceLineEndings("\n") + "\n");
         page.Append(CultureInfo.InvariantCulture, $"- {published.Length} published values: {string.Join(", ", ByStanding(published))}\n- {misprints.Length} known misprints that ours must differ from\n- {arithmetic.Length} rows that test arithmetic only\n");
         page.Append(CultureInfo.InvariantCulture, $"- {CertifiedSets.All.Count} certified figures in {CertifiedSets.FewestDigits().Count()} reference data sets, among the published values\n");
-        page.Append("\n# Published values\n");
+        page.Append("\n## Published values\n");
         Groups(page, published, withSource: true);
-        page.Append("\n# Correct digits of certified data sets\n\nThe fewest correct digits (log relative error, rounded down) among the certified figures of each set; a double holds about 15.\n\n| set | figures | correct digits |\n|---|---|---|\n");
+        page.Append("\n## Correct digits of certified data sets\n\nThe fewest correct digits (log relative error, rounded down) among the certified figures of each set; a double holds about 15.\n\n| set | figures | correct digits |\n|---|---|---|\n");
         foreach (var (set, digits) in CertifiedSets.FewestDigits().OrderBy(each => each.Set, StringComparer.Ordinal))
             page.Append(CultureInfo.InvariantCulture, $"| {set} | {CertifiedSets.All.Count(figure => figure.Set == set)} | {Math.Floor(digits)} |\n");
-        page.Append("\n# Known misprints\n\nPrinted in the source named, and wrong: ours must differ by more than is allowed elsewhere.\n");
+        page.Append("\n## Known misprints\n\nPrinted in the source named, and wrong: ours must differ by more than is allowed elsewhere.\n");
         Groups(page, misprints, withSource: true);
-        page.Append("\n# Arithmetic only\n\nComputed apart from the program from the same formula, to 1e-6 relative unless *allowed* says otherwise. These rows say nothing about the physics.\n");
+        page.Append("\n## Arithmetic only\n\nComputed apart from the program from the same formula, to 1e-6 relative unless *allowed* says otherwise. These rows say nothing about the physics.\n");
         Groups(page, arithmetic, withSource: false);
         return page.ToString();
     }
@@ -54,7 +54,7 @@ public sealed class ChecksPage
     {
         foreach (var group in rows.GroupBy(row => row.Group).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
-            page.Append(CultureInfo.InvariantCulture, $"\n## {Markdown.Plain(group.Key)}\n\n");
+            page.Append(CultureInfo.InvariantCulture, $"\n### {Markdown.Plain(group.Key)}\n\n");
             page.Append(withSource ? "| what | published | ours | difference | allowed | source | standing |\n|---|---|---|---|---|---|---|\n" : "| what | apart | ours | difference | allowed |\n|---|---|---|---|---|\n");
             foreach (CheckRow row in group) page.Append(Line(row, withSource));
         }

@@ -35,7 +35,7 @@ public sealed class FunctionsPage
 
     private static string Page()
     {
-        StringBuilder page = new(Head.ReplaceLineEndings("\n"));
+        StringBuilder page = new(Head.ReplaceLineEndings("\n") + "\n");
         var topics = TheLibrary.Functions.Functions.GroupBy(function => function.Declaration.Topic).OrderBy(topic => topic.Key, StringComparer.Ordinal).ToList();
         page.Append(CultureInfo.InvariantCulture, $"{TheLibrary.Functions.Functions.Length} functions in {topics.Count} topics.\n\n");
         foreach (var topic in topics) page.Append(CultureInfo.InvariantCulture, $"- **{topic.Key}**: {string.Join(", ", topic.Select(function => $"[{function.Name}](#{Anchor(function.Name)})"))}\n");

@@ -44,6 +44,7 @@ internal static class FunctionFacts
     {
         QuantityType quantity => quantity.Phrase + In(UnitOf(quantity)),
         SeriesType { Element: QuantityType element } => $"a series, each {element.Phrase}" + In(UnitOf(element)),
+        SeriesType { Element: NumberType } => "a series of numbers",
         RecordType record => $"a record {record.Name}",
         null when function.Method.ReturnType.IsGenericParameter => "a value of the kind it was given",
         null => $"a record {function.Method.ReturnType.Name.Split('`')[0]}",
@@ -85,14 +86,14 @@ internal static class FunctionFacts
 
     private static string Kind(LibraryParameter parameter) => parameter.Type switch
     {
-        OptionType option => $", one of {string.Join(", ", Enum.GetNames(option.Clr).Select(name => $"{option.Name}.{name}"))},",
-        RecordType record => $", a record {record.Name},",
-        SeriesType => ", a series,",
-        TextType => ", a text,",
-        TruthType => ", yes or no,",
-        null when parameter.Clr.IsGenericParameter => ", a number or quantity of any kind,",
-        null when ClrTypes.IsSeries(parameter.Clr) => ", a series of any kind,",
-        null when ClrTypes.IsRecord(parameter.Clr) => $", a record {parameter.Clr.Name.Split('`')[0]},",
+        OptionType option => $", one of {string.Join(", ", Enum.GetNames(option.Clr).Select(name => $"{option.Name}.{name}"))}",
+        RecordType record => $", a record {record.Name}",
+        SeriesType => ", a series",
+        TextType => ", a text",
+        TruthType => ", yes or no",
+        null when parameter.Clr.IsGenericParameter => ", a number or quantity of any kind",
+        null when ClrTypes.IsSeries(parameter.Clr) => ", a series of any kind",
+        null when ClrTypes.IsRecord(parameter.Clr) => $", a record {parameter.Clr.Name.Split('`')[0]}",
         _ => "",
     };
 
@@ -132,5 +133,5 @@ internal static class FunctionFacts
 
     private static string In(string unit) => unit.Length == 0 ? "" : $" in {unit}";
 
-    private static string Number(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+    private static string Number(double value) => value.ToString(Math.Abs(value) is >= 1e-4 and < 1e10 or 0 ? "0.######" : "G6", CultureInfo.InvariantCulture);
 }
