@@ -17,6 +17,10 @@ internal sealed class Shape
     /// <summary>Why it could not be bound.</summary>
     public Fault? Fault { get; init; }
 
+    /// <summary>True when it writes values into a text, and so needs to know how their cells show them.</summary>
+    public bool ShowsValues => showsValues ??= Tree is not null && BoundChildren.All(Tree).Any(node => node is BoundComposedText);
+
+    private bool? showsValues;
     private Func<Frame, double>? number;
     private Func<Frame, object>? other;
 

@@ -79,6 +79,7 @@ internal sealed partial class Recalculation
         if (shape.Fault is { } unbound) return Fail(node, InFile(node, shape.In(node.Expression!, unbound)));
         events.Add(new CalculationEvent(node.Id, CellWork.Ran));
         (frame.Si, frame.Others) = (inputs.Si, inputs.Others);
+        frame.Formats = shape.ShowsValues ? [.. node.Reads.Select(read => read is Reference.ToCell cell ? graph.Find(cell.Cell)?.Cell.Format : null)] : [];
         try
         {
             frame.Begin();

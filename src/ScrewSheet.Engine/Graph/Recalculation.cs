@@ -89,10 +89,11 @@ internal sealed partial class Recalculation
         bool renamed = node?.Cell.Name != cell?.Name;
         if (renamed)
         {
-            // whoever read the cell by its name must look again; whoever read it by address finds the same
+            // whoever read a cell by one of these names must look again; whoever read it by address finds the same
             if (node?.Cell.Name is { } old) names.Remove(id, old);
             if (cell is not null) Name(id, cell);
-            ResolveAgain(graph.Readers(id).ToList());
+            IEnumerable<CellId> named = new[] { node?.Cell.Name, cell?.Name }.OfType<string>().SelectMany(name => names.Having(id.Sheet, name));
+            ResolveAgain(named.Append(id).Distinct().SelectMany(graph.Readers).Distinct().ToList());
         }
         if (cell is null && node is not null)
         {
@@ -184,11 +185,14 @@ internal sealed partial class Recalculation
         foreach (Node node in level)
         {
             if (order.Circles.TryGetValue(node, out IReadOnlyList<CellId>? circle)) Store(node, Fail(node, NameFaults.CellCircle(string.Join(" → ", circle.Select(Label)))), changed);
-            else if (dirty.Contains(node) || graph.Read(node).Any(changed.Contains)) Prepare(node, ready, changed);
+            else if (dirty.Contains(node) || WasInCircle(node) || graph.Read(node).Any(changed.Contains)) Prepare(node, ready, changed);
         }
         Bind(ready);
         foreach ((Node node, Inputs inputs) in ready) Store(node, Run(node, inputs, frame), changed);
     }
+
+    /// <summary>A cell may leave a circle without anything it reads changing.</summary>
+    private static bool WasInCircle(Node node) => node.Result?.Fault?.Kind == FaultKind.Circle;
 
     private void Prepare(Node node, List<(Node, Inputs)> ready, HashSet<Node> changed)
     {
@@ -217,10 +221,10 @@ internal sealed partial class Recalculation
         }
     }
 
-    /// <summary>Keeps a result; a cell whose value, type and cautions are as before stops the change here.</summary>
+    /// <summary>Keeps a result; a cell whose value, type, cautions and way of being shown are as before stops the change here.</summary>
     private void Store(Node node, CellResult result, HashSet<Node> changed)
     {
-        bool same = node.Result is { } old && Equals(old.Outcome, result.Outcome) && old.Type == result.Type && old.Cautions.SequenceEqual(result.Cautions);
+        bool same = node.Result is { } old && Equals(old.Outcome, result.Outcome) && old.Type == result.Type && old.Cautions.SequenceEqual(result.Cautions) && old.Cell.Format == result.Cell.Format;
         node.Result = result;
         results[node.Id] = result;
         if (!same) changed.Add(node);
