@@ -20,7 +20,7 @@ public sealed partial class PitfallPages
         string text = File.ReadAllText(Path.Combine(GoldenFile.Root, "docs", page));
         string[] named = [.. Code().Matches(text).Select(match => match.Groups[1].Value).Distinct()];
         Assert.True(named.Length > 20, $"{page} names only {named.Length} things");
-        Assert.Empty(named.Where(name => !Exists(name)));
+        Assert.DoesNotContain(named, name => !Exists(name));
     }
 
     [Theory]
@@ -37,7 +37,7 @@ public sealed partial class PitfallPages
         string pages = string.Concat(Pages.Select(page => File.ReadAllText(Path.Combine(GoldenFile.Root, "docs", (string)page[0]))));
         string[] tests = [.. TestNames().Where(name => Numbered().IsMatch(name)).Select(name => name.Split('_')[0]).Distinct()];
         Assert.True(tests.Length > 30, $"only {tests.Length} tests of pitfalls were found");
-        Assert.Empty(tests.Where(name => !pages.Contains(name, StringComparison.Ordinal)));
+        Assert.DoesNotContain(tests, name => !pages.Contains(name, StringComparison.Ordinal));
     }
 
     private static bool Exists(string name)

@@ -34,7 +34,7 @@ public sealed class BadInputTests
         ["logarithm of zero"] = (() => NormalLimits.LognormalLowerLimit(Of.Numbers(0, 1, 2), 0.9), "Every value of the sample must be greater than zero here."),
         ["too few to count"] = (() => DistributionFreeLimits.DistributionFreeLimit(Three, 0.9), "Even the weakest of 3 specimens is no such limit: its confidence is 27.1 %. DistributionFreeSampleSize says how many are needed."),
         ["all failed"] = (() => SuccessRuns.SuccessRunWithFailures(5, 5, 0.95), "failures must be less than 5; it is 5."),
-        ["29 for the small-batch limit"] = (() => HansonKoopmans.HansonKoopmansFactor(29), "The small-batch limit is for 2 to 28 specimens; with more, use DistributionFreeLimit."),
+        ["29 for the small-batch limit"] = (() => HansonKoopmans.HansonKoopmansFactor(29), "count must be at most 28; it is 29. With more specimens use DistributionFreeLimit."),
         ["marks of another length"] = (() => WeibullLikelihood.WeibullCensoredLikelihood(Three, One), "The sample and the censored marks belong together reading by reading, but there are 3 and 1 of them."),
         ["marks that are no marks"] = (() => WeibullLikelihood.WeibullCensoredLikelihood(Three, Of.Numbers(0, 2, 0)), "A censored mark is 1 where the specimen was taken off unbroken and 0 where it broke."),
         ["all censored"] = (() => WeibullLikelihood.WeibullCensoredLikelihood(Three, Of.Numbers(1, 1, 1)), "At least two specimens must have broken for a Weibull fit."),

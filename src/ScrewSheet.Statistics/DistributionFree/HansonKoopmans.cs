@@ -56,7 +56,7 @@ public static class HansonKoopmans
     private static int Size(double count)
     {
         int n = Values.Whole(count, 2, nameof(count));
-        return n <= 28 ? n : throw new DomainException("The small-batch limit is for 2 to 28 specimens; with more, use DistributionFreeLimit.", nameof(count));
+        return n <= 28 ? n : throw new DomainException($"count must be at most 28; it is {n}. With more specimens use DistributionFreeLimit.", nameof(count));
     }
 
     /// <summary>k such that the chance of a limit above the fractile is 5 %.</summary>

@@ -39,7 +39,7 @@ public static class SuccessRuns
     public static double SuccessRunSampleSize(
         [Parameter("R", "", "the share of all pieces that is to hold, 0 to 1", Above = 0, Below = 1, AtMost = 0.99999)] double reliability,
         [Parameter("C", "", Says.Confidence, Above = 0, Below = 1, UsualFrom = 0.5)] double confidence) =>
-        DistributionFreeLimits.DistributionFreeSampleSize(reliability, confidence);
+        DistributionFreeLimits.DistributionFreeSampleSize(Require.AtMost(Values.Share(reliability, nameof(reliability)), 0.99999, "", nameof(reliability)), confidence);
 
     /// <summary>The reliability shown by n specimens of which f failed (exact binomial lower bound), 0 to 1; f less than n.</summary>
     [Callable(Topics.DistributionFree, "So many of n specimens failed: what share of all pieces is shown to hold?", Assumes = Pass, NotFor = NotMore)]

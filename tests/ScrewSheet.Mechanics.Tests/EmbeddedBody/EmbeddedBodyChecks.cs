@@ -47,6 +47,8 @@ internal static class EmbeddedBodyChecks
         get
         {
             yield return CheckRow.Arithmetic(Group, "Rail 1/λ", 8.298563e-4, "1/mm", () => 1 / FoundationStiffness.CharacteristicLength(MPa(14), RailRigidity).Millimeters);
+            yield return CheckRow.Arithmetic(Group, "Greatest moment without a lever arm, times β over P", 0.3223969, "", () =>
+                BodyUnderLoad.LongBody(Kilonewton, Length.Zero, MPa(2000), TubeS).MaxMoment.NewtonMeters / Kilonewton.Newtons / FoundationStiffness.CharacteristicLength(MPa(2000), TubeS).Meters);
             yield return CheckRow.Arithmetic(Group, "Rail deflection, one wheel, full", 5.038414, "mm", () => RailDeflection(0));
             yield return CheckRow.Arithmetic(Group, "Rail moment, one wheel, full", 51.21368, "kN·m", () => RailMoment(0));
             yield return CheckRow.Arithmetic(Group, "Rail stress, one wheel, full", 137.5414, "MPa", () => RailStress(0));
