@@ -38,14 +38,6 @@ public static class StandardPlans
     private static readonly double[] Qualities = [0.0065, 0.010, 0.015, 0.025, 0.040, 0.065];
     private static readonly int[] LotEnds = [8, 15, 25, 50, 90, 150, 280, 500, 1200, 3200, 10000, 35000];
 
-    private static readonly Dictionary<InspectionLevel, string> Letters = new()
-    {
-        [InspectionLevel.General1] = "AABCCDEFGHJK",
-        [InspectionLevel.General2] = "ABCDEFGHJKLM",
-        [InspectionLevel.General3] = "BCDEFGHJKLMN",
-        [InspectionLevel.Special1] = "AAAABBBBCCCC",
-    };
-
     /// <summary>Sample size and acceptance number by letter, in the order of the qualities, arrows followed.</summary>
     private static readonly Dictionary<char, (int N, int Ac)[]> Rows = new()
     {
@@ -72,9 +64,18 @@ public static class StandardPlans
     {
         int lot = Values.Whole(lotSize, 2, nameof(lotSize));
         Require.AtMost(lot, 35000, "", nameof(lotSize));
-        if (!Letters.TryGetValue(level, out string? letters)) throw new DomainException("level must be one of the inspection levels.", nameof(level));
-        return letters[Array.FindIndex(LotEnds, end => lot <= end)].ToString();
+        return Letters(level)[Array.FindIndex(LotEnds, end => lot <= end)].ToString();
     }
+
+    /// <summary>The letter of each lot size, in the order of the lots.</summary>
+    private static string Letters(InspectionLevel level) => level switch
+    {
+        InspectionLevel.General1 => "AABCCDEFGHJK",
+        InspectionLevel.General2 => "ABCDEFGHJKLM",
+        InspectionLevel.General3 => "BCDEFGHJKLMN",
+        InspectionLevel.Special1 => "AAAABBBBCCCC",
+        _ => throw new DomainException("level must be one of the inspection levels.", nameof(level)),
+    };
 
     /// <summary>The plan of the standard for normal inspection, for an AQL of 0.65, 1.0, 1.5, 2.5, 4.0 or 6.5 %; letters B to L.</summary>
     [Callable(Topics.Sampling, "Which single-sampling plan does the standard give (normal inspection)?", Assumes = "A series of lots from one maker, with the switching rules of the standard in use.",
