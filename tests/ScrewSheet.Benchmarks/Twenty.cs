@@ -11,16 +11,16 @@ internal static class Twenty
         sheet Fall "What the rope gives"
         B1 climber [kg] = 80 kg
         B2 fall [m] = 4.8 m
-        B3 out [m] = 2.8 m
+        B3 rope [m] = 2.8 m
         B4 modulus [kN] = 20 kN
         B5 ratio = 1.5
-        B6 factor => FallFactor(fall, out)
+        B6 factor => FallFactor(fall, rope)
         B7 Force peak [kN] => ImpactForce(climber, modulus, factor)
         B8 Force top [kN] => TopPieceLoad(peak, ratio)
         B9 Force belay [kN] => BelayerTension(peak, ratio)
         B10 weight [kN] => Weight(climber)
         B11 times => peak / weight
-        B12 speed [m/s] => Sqrt(2 * gn * fall)
+        B12 speed [m/s] => Sqrt(2 * 9.80665 m/s2 * fall)
 
         sheet Placement "What the fall leaves on the screw"
         B1 exposed [mm] = 40 mm
@@ -40,7 +40,6 @@ internal static class Twenty
         B15 beyond [N·m] => moment - hinge
         B16 left [%] => 1 - (hinge / moment)
         B17 first [N·m] => elastic * yield
-        B18 gain => hinge / first
         B19 leg [kN] => LegTension(Fall.top, 60 deg)
 
         """;
