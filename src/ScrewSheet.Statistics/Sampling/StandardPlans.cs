@@ -66,6 +66,7 @@ public static class StandardPlans
     [Callable(Topics.Sampling, "Which code letter does the standard give a lot of this size?")]
     [NoFormula("a row of the standard's table 1")]
     [Source(Works.Iso2859, Standing.SecondHand)]
+    [Example("SampleSizeLetter(120)", "F")]
     public static string SampleSizeLetter(
         [Parameter("N", "", Says.Lot, AtLeast = 2, AtMost = 35000)] double lotSize,
         [Parameter("level", "", "the inspection level")] InspectionLevel level = InspectionLevel.General2)
@@ -81,6 +82,7 @@ public static class StandardPlans
         NotFor = "A lone lot, or safety-critical strength: an AQL of 1 % accepts lots in which one piece in a hundred is too weak.")]
     [NoFormula("rows of the standard's tables 1 and 2-A, arrows followed (an arrow changes n as well as Ac)")]
     [Source(Works.Iso2859, Standing.SecondHand)]
+    [Example("StandardSamplingPlan(5000, 0.015).SampleSize", "200")]
     public static StandardPlan StandardSamplingPlan(
         [Parameter("N", "", Says.Lot, AtLeast = 2, AtMost = 35000)] double lotSize,
         [Parameter("AQL", "", "the acceptance quality limit, one of 0.65 %, 1 %, 1.5 %, 2.5 %, 4 % and 6.5 %", Above = 0, Below = 1)] double quality,
