@@ -20,7 +20,20 @@ internal static class MemberValues
         from property in record.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).OrderBy(property => property.MetadataToken)
         let declaration = property.GetCustomAttribute<MemberAttribute>()
         where declaration is not null
-        select new MemberValue(property.Name, declaration, Value(property.GetValue(record)));
+        select new MemberValue(property.Name, declaration, Value(Read(property, record)));
+
+    /// <summary>A member that refuses to answer, such as the load of a mode that does not act, has no value.</summary>
+    private static object? Read(PropertyInfo property, object record)
+    {
+        try
+        {
+            return property.GetValue(record);
+        }
+        catch (TargetInvocationException exception) when (exception.InnerException is DomainException)
+        {
+            return null;
+        }
+    }
 
     private static CellValue? Value(object? value) => value switch
     {
