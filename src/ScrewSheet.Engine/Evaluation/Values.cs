@@ -10,9 +10,10 @@ internal static class Values
     /// <summary>The value of a cell that is a number or quantity.</summary>
     public static CellValue Wrap(CellType type, double value) => type is QuantityType quantity ? new QuantityValue(value, quantity) : new NumberValue(value);
 
-    /// <summary>The value of any other cell.</summary>
+    /// <summary>The value of any cell.</summary>
     public static CellValue Wrap(CellType type, object value) => type switch
     {
+        NumberType or QuantityType => Wrap(type, (double)value),
         TruthType => new TruthValue((bool)value),
         TextType => new TextValue((string)value),
         OptionType => new OptionValue((Enum)value),

@@ -95,7 +95,8 @@ internal sealed partial class Recalculation
             foreach (PatternCache known in patterns.Values) known.Forget();
             // whoever read the cell by its name must look again; whoever read it by address finds the same
             if (node?.Cell.Name is { } old) names.Remove(id, old);
-            if (cell is not null) Name(id, cell);
+            CellId? bearer = cell is null ? null : Name(id, cell);
+            if (bearer is { } other) ResolveAgain(graph.Readers(other).Distinct().ToList());
             ResolveAgain(graph.Readers(id).Distinct().ToList());
         }
         if (cell is null && node is not null)
@@ -118,10 +119,7 @@ internal sealed partial class Recalculation
         else ResolveAgain([node]);
     }
 
-    private void Name(CellId id, Cell cell)
-    {
-        if (cell.Name is { } name) names.Add(id, name);
-    }
+    private CellId? Name(CellId id, Cell cell) => cell.Name is { } name ? names.Add(id, name) : null;
 
     private void AddNode(CellId id, Cell cell)
     {

@@ -44,10 +44,11 @@ internal sealed class FunctionScope(FunctionLibrary library, IReadOnlyDictionary
     public IEnumerable<string> Known() => parameters.Select(parameter => parameter.Name);
 }
 
-/// <summary>The names of a workbook's cells, sheet by sheet. A name that stands twice means the first cell.</summary>
+/// <summary>The names of a workbook's cells, sheet by sheet. A name that stands twice means the first cell in row order, whichever came first.</summary>
 internal sealed class NameIndex
 {
     private readonly Dictionary<string, Dictionary<string, CellAddress>> sheets = [];
+    private readonly Dictionary<(string Sheet, string Name), SortedSet<CellAddress>> doubled = [];
 
     public bool IsSheet(string name) => sheets.ContainsKey(name);
 
@@ -64,10 +65,27 @@ internal sealed class NameIndex
 
     public IEnumerable<string> On(string sheet) => sheets.TryGetValue(sheet, out var names) ? names.Keys : [];
 
-    public bool Add(CellId id, string name) => sheets[id.Sheet].TryAdd(name, id.Address);
+    /// <summary>Adds a name; the answer is the cell that had it alone until now, or null.</summary>
+    public CellId? Add(CellId id, string name)
+    {
+        if (sheets[id.Sheet].TryAdd(name, id.Address)) return null;
+        CellAddress bearer = sheets[id.Sheet][name];
+        if (bearer == id.Address) return null;
+        if (!doubled.TryGetValue((id.Sheet, name), out SortedSet<CellAddress>? all)) doubled.Add((id.Sheet, name), all = [bearer]);
+        all.Add(id.Address);
+        sheets[id.Sheet][name] = all.Min;
+        return new CellId(id.Sheet, bearer);
+    }
 
     public void Remove(CellId id, string name)
     {
-        if (Find(id.Sheet, name) == id) sheets[id.Sheet].Remove(name);
+        if (!doubled.TryGetValue((id.Sheet, name), out SortedSet<CellAddress>? all))
+        {
+            if (Find(id.Sheet, name) == id) sheets[id.Sheet].Remove(name);
+            return;
+        }
+        all.Remove(id.Address);
+        sheets[id.Sheet][name] = all.Min;
+        if (all.Count == 1) doubled.Remove((id.Sheet, name));
     }
 }
