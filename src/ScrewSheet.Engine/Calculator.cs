@@ -4,6 +4,7 @@ using ScrewSheet.Engine.Evaluation;
 using ScrewSheet.Engine.Graph;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -27,6 +28,16 @@ public sealed class Calculator
     {
         binder = new Binder(library);
         codes = new CodeCache(library);
+    }
+
+    /// <summary>
+    /// Has the compiler and all around it loaded by a calculation of no consequence. A program that is about to calculate runs this on a thread of its own
+    /// while it reads its file and its library; it changes nothing but how soon the first result is there.
+    /// </summary>
+    public static void WarmUp()
+    {
+        const string trial = "screwsheet 1\nsheet Trial\nA1 = 1 kN\nA2 => Sqrt(A1 * A1) / 2 + 3 kN\nA3 => A2 > A1 ? Pow(2, 3) : Math.Min(1, 2)\n";
+        if (WorkbookText.Read(trial) is WorkbookRead read) new Calculator(FunctionLibrary.Of()).Calculate(read.Workbook);
     }
 
     /// <summary>What the last calculation did, cell by cell.</summary>
