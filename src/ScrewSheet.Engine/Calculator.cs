@@ -4,6 +4,7 @@ using ScrewSheet.Engine.Evaluation;
 using ScrewSheet.Engine.Graph;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -15,6 +16,8 @@ namespace ScrewSheet.Engine;
 /// <remarks>For one thread at a time. A stopped calculation loses nothing: the next one begins afresh.</remarks>
 public sealed class Calculator
 {
+    private const int Few = 8;
+
     private readonly Binder binder;
     private readonly CodeCache codes;
     private Recalculation? state;
@@ -25,6 +28,16 @@ public sealed class Calculator
     {
         binder = new Binder(library);
         codes = new CodeCache(library);
+    }
+
+    /// <summary>
+    /// Has the compiler and all around it loaded by a calculation of no consequence. A program that is about to calculate runs this on a thread of its own
+    /// while it reads its file and its library; it changes nothing but how soon the first result is there.
+    /// </summary>
+    public static void WarmUp()
+    {
+        const string trial = "screwsheet 1\nsheet Trial\nA1 = 1 kN\nA2 => Sqrt(A1 * A1) / 2 + 3 kN\nA3 => A2 > A1 ? Pow(2, 3) : Math.Min(1, 2)\n";
+        if (WorkbookText.Read(trial) is WorkbookRead read) new Calculator(FunctionLibrary.Of()).Calculate(read.Workbook);
     }
 
     /// <summary>What the last calculation did, cell by cell.</summary>
@@ -46,15 +59,21 @@ public sealed class Calculator
     /// <summary>Throws where what is known contradicts itself; for tests.</summary>
     public void CheckInvariants() => state?.CheckInvariants();
 
-    private Calculation Guarded(Workbook workbook, CancellationToken stop, IReadOnlyCollection<CellId>? changed) => DeepStack.Run(() =>
+    private Calculation Guarded(Workbook workbook, CancellationToken stop, IReadOnlyCollection<CellId>? changed)
+    {
+        // a thread of its own for a few changed cells would cost more than they do; what needs a deep stack then asks for it
+        return changed is { Count: <= Few } ? Update(workbook, stop, changed) : DeepStack.Run(() => Update(workbook, stop, changed));
+    }
+
+    private Calculation Update(Workbook workbook, CancellationToken stop, IReadOnlyCollection<CellId>? changed)
     {
         Recalculation? before = SameWorld(workbook) ? state : null;
         state = null;
-        Recalculation now = before ?? new Recalculation(workbook, binder, codes);
-        Calculation calculation = before is null ? now.All(stop) : now.Changed(last!, workbook, changed, stop);
+        Recalculation now = before ?? DeepStack.Run(() => new Recalculation(workbook, binder, codes));
+        Calculation calculation = before is null ? DeepStack.Run(() => now.All(stop)) : now.Changed(last!, workbook, changed, stop);
         (state, last) = (now, workbook);
         return calculation;
-    });
+    }
 
     /// <summary>True when functions, sheets and units are those of the last workbook, so that its graph still holds.</summary>
     private bool SameWorld(Workbook workbook) => state is not null && last is not null

@@ -6,6 +6,9 @@ namespace ScrewSheet.Terminal;
 /// <summary>The one place where the library, the engine and the terminal meet.</summary>
 internal static class Composition
 {
+    /// <summary>Loads the compiler beside whatever the program does first.</summary>
+    public static void WarmUp() => new Thread(Engine.Calculator.WarmUp) { IsBackground = true }.Start();
+
     /// <summary>The engine with everything the program ships.</summary>
     public static ICalculator Calculator() => new EngineCalculator(FunctionLibrary.Of(Assembly.Load("ScrewSheet.Mechanics"), Assembly.Load("ScrewSheet.Statistics")));
 }

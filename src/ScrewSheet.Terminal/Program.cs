@@ -10,6 +10,7 @@ internal static class Program
 {
     private static int Main(string[] args)
     {
+        if (args is ["run" or "check" or "keep", _, ..]) Composition.WarmUp();
         UTF8Encoding encoding = new(encoderShouldEmitUTF8Identifier: false);
         using StreamWriter output = new(Console.OpenStandardOutput(), encoding, 16 * 1024);
         using StreamWriter error = new(Console.OpenStandardError(), encoding) { AutoFlush = true };

@@ -4,9 +4,7 @@ using System.Runtime.CompilerServices;
 using System.Text;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
-using Microsoft.CodeAnalysis.CSharp.Scripting;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
-using Microsoft.CodeAnalysis.Scripting;
 using ScrewSheet.Workbooks.Expressions;
 
 namespace ScrewSheet.Engine.Binding;
@@ -17,6 +15,8 @@ namespace ScrewSheet.Engine.Binding;
 internal sealed class CompilerDoor
 {
     private static readonly CSharpParseOptions ScriptOptions = new(LanguageVersion.CSharp14, DocumentationMode.None, SourceCodeKind.Script);
+
+    private static readonly PortableExecutableReference Core = MetadataReference.CreateFromFile(typeof(object).Assembly.Location);
 
     private static readonly ConditionalWeakTable<FunctionLibrary, Lazy<Compilation>> Worlds = new();
 
@@ -43,10 +43,11 @@ internal sealed class CompilerDoor
     private static BoundShape Shape(SemanticModel model, MethodDeclarationSyntax method, int codeStart, IEnumerable<Diagnostic> syntax)
     {
         ImmutableArray<Diagnostic> errors = [.. syntax];
-        if (errors.IsEmpty) errors = [.. model.GetDiagnostics(method.Span).Where(IsError)];
         ExpressionSyntax? value = (method.Body!.Statements.FirstOrDefault() as LocalDeclarationStatementSyntax)?.Declaration.Variables[0].Initializer?.Value;
         while (value is ParenthesizedExpressionSyntax bracket) value = bracket.Expression; // a bracket has no operation of its own
         bool single = method.Body.Statements.Count == 1 && value is not null;
+        if (errors.IsEmpty && single && model.GetOperation(value!) is { } bound && SoundOperations.Are(bound)) return new BoundShape(bound, [], codeStart);
+        if (errors.IsEmpty) errors = [.. model.GetDiagnostics(method.Span).Where(IsError)];
         return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) { Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]) };
     }
 
@@ -88,13 +89,11 @@ internal sealed class CompilerDoor
 
     private static Compilation Prepare(FunctionLibrary library)
     {
-        MetadataReference core = MetadataReference.CreateFromFile(typeof(object).Assembly.Location);
-        CSharpCompilation world = CSharpCompilation.Create("Lib", [CSharpSyntaxTree.ParseText(StubWriter.Write(library), new CSharpParseOptions(LanguageVersion.CSharp14, DocumentationMode.None))], [core],
-            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary));
-        Microsoft.CodeAnalysis.Scripting.ScriptOptions options = Microsoft.CodeAnalysis.Scripting.ScriptOptions.Default
-            .WithReferences(core, world.ToMetadataReference()).WithImports().WithMetadataResolver(new NothingResolver()).WithSourceResolver(new NothingSource())
-            .WithLanguageVersion(LanguageVersion.CSharp14);
-        return CSharpScript.Create("", options).GetCompilation();
+        CSharpCompilation world = CSharpCompilation.Create("Lib", [CSharpSyntaxTree.ParseText(StubWriter.Write(library), new CSharpParseOptions(LanguageVersion.CSharp14, DocumentationMode.None))], [Core],
+            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, concurrentBuild: false));
+        CSharpCompilationOptions script = new(OutputKind.DynamicallyLinkedLibrary, scriptClassName: "Cells", concurrentBuild: false,
+            metadataReferenceResolver: new NothingResolver(), sourceReferenceResolver: new NothingSource());
+        return CSharpCompilation.CreateScriptCompilation("Cells", CSharpSyntaxTree.ParseText("", ScriptOptions), [Core, world.ToMetadataReference()], script);
     }
 
     /// <summary>Answers no question for an assembly.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Statistics.Common;
 
@@ -38,8 +39,16 @@ public static class StandardPlans
     private static readonly double[] Qualities = [0.0065, 0.010, 0.015, 0.025, 0.040, 0.065];
     private static readonly int[] LotEnds = [8, 15, 25, 50, 90, 150, 280, 500, 1200, 3200, 10000, 35000];
 
+    private static readonly FrozenDictionary<InspectionLevel, string> Letters = new Dictionary<InspectionLevel, string>
+    {
+        [InspectionLevel.General1] = "AABCCDEFGHJK",
+        [InspectionLevel.General2] = "ABCDEFGHJKLM",
+        [InspectionLevel.General3] = "BCDEFGHJKLMN",
+        [InspectionLevel.Special1] = "AAAABBBBCCCC",
+    }.ToFrozenDictionary();
+
     /// <summary>Sample size and acceptance number by letter, in the order of the qualities, arrows followed.</summary>
-    private static readonly Dictionary<char, (int N, int Ac)[]> Rows = new()
+    private static readonly FrozenDictionary<char, (int N, int Ac)[]> Rows = new Dictionary<char, (int N, int Ac)[]>
     {
         ['B'] = [(20, 0), (13, 0), (8, 0), (5, 0), (3, 0), (2, 0)],
         ['C'] = [(20, 0), (13, 0), (8, 0), (5, 0), (3, 0), (8, 1)],
@@ -51,7 +60,7 @@ public static class StandardPlans
         ['J'] = [(80, 1), (80, 2), (80, 3), (80, 5), (80, 7), (80, 10)],
         ['K'] = [(125, 2), (125, 3), (125, 5), (125, 7), (125, 10), (125, 14)],
         ['L'] = [(200, 3), (200, 5), (200, 7), (200, 10), (200, 14), (200, 21)],
-    };
+    }.ToFrozenDictionary();
 
     /// <summary>The code letter for a lot of 2 to 35,000.</summary>
     [Callable(Topics.Sampling, "Which code letter does the standard give a lot of this size?")]
@@ -64,18 +73,9 @@ public static class StandardPlans
     {
         int lot = Values.Whole(lotSize, 2, nameof(lotSize));
         Require.AtMost(lot, 35000, "", nameof(lotSize));
-        return Letters(level)[Array.FindIndex(LotEnds, end => lot <= end)].ToString();
+        if (!Letters.TryGetValue(level, out string? letters)) throw new DomainException("level must be one of the inspection levels.", nameof(level));
+        return letters[Array.FindIndex(LotEnds, end => lot <= end)].ToString();
     }
-
-    /// <summary>The letter of each lot size, in the order of the lots.</summary>
-    private static string Letters(InspectionLevel level) => level switch
-    {
-        InspectionLevel.General1 => "AABCCDEFGHJK",
-        InspectionLevel.General2 => "ABCDEFGHJKLM",
-        InspectionLevel.General3 => "BCDEFGHJKLMN",
-        InspectionLevel.Special1 => "AAAABBBBCCCC",
-        _ => throw new DomainException("level must be one of the inspection levels.", nameof(level)),
-    };
 
     /// <summary>The plan of the standard for normal inspection, for an AQL of 0.65, 1.0, 1.5, 2.5, 4.0 or 6.5 %; letters B to L.</summary>
     [Callable(Topics.Sampling, "Which single-sampling plan does the standard give (normal inspection)?", Assumes = "A series of lots from one maker, with the switching rules of the standard in use.",

@@ -45,6 +45,7 @@ public sealed class ExpressionTests
     [InlineData("$\"{2 kN}, {1/4} and {2500 N:kN, 2 decimals}{{}}\"", "2 kN, 0.25 and 2.50 kN{}")]
     [InlineData("\"a\\\"b\\\\c\\u0041\"", "a\"b\\cA")]
     [InlineData("Pull.Up", "Up")]
+    [InlineData("$\"pull {Pull.Up}\"", "pull Up")]
     public void TextsAndChecksShow(string expression, string shown) => Book.Eval(expression).Gives(shown);
 
     [Fact]
