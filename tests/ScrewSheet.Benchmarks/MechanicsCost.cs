@@ -13,13 +13,14 @@ internal static class MechanicsCost
 {
     private const int Rounds = 60, Calls = 20_000;
 
+    // in coherent SI, as the engine hands them over: a value in another unit costs its conversion, whoever reads it
     private static readonly Mass Climber = Mass.FromKilograms(80);
-    private static readonly Force Modulus = Force.FromKilonewtons(20), Load = Force.FromKilonewtons(8.5);
-    private static readonly Length Fall = Length.FromMeters(4.8), Out = Length.FromMeters(2.8), Arm = Length.FromMillimeters(50), Outer = Length.FromMillimeters(17), Wall = Length.FromMillimeters(1.5);
+    private static readonly Force Modulus = Force.FromNewtons(20_000), Load = Force.FromNewtons(8500);
+    private static readonly Length Fall = Length.FromMeters(4.8), Out = Length.FromMeters(2.8), Arm = Length.FromMeters(0.05), Outer = Length.FromMeters(0.017), Wall = Length.FromMeters(0.0015);
     private static readonly Length Spacing = Length.FromMeters(0.4);
-    private static readonly Angle Included = Angle.FromDegrees(60);
+    private static readonly Angle Included = Angle.FromRadians(Math.PI / 3);
     private static readonly Torque Moment = Torque.FromNewtonMeters(96.6);
-    private static readonly Volume Elastic = Volume.FromCubicMillimeters(260.5);
+    private static readonly Volume Elastic = Volume.FromCubicMeters(260.5e-9);
 
     private static readonly (string Name, Func<double> Ours, Func<double> Theirs)[] Closed =
     [

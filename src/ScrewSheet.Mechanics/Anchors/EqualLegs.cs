@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ScrewSheet.Mechanics.LeverArm;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
@@ -39,8 +40,11 @@ public static class EqualLegs
     [Source(Article, Standing.Read)]
     public static Force LegTension(
         [Parameter("F", "kN", "load at the point where the legs meet", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
-        [Parameter("θ", "°", "angle between the two legs at the load (included angle, not the angle from the vertical)", AtLeast = 0, Below = 180)] Angle includedAngle) =>
-        Force.FromNewtons(Load(load) / (2 * Math.Cos(Included(includedAngle) / 2)));
+        [Parameter("θ", "°", "angle between the two legs at the load (included angle, not the angle from the vertical)", AtLeast = 0, Below = 180)] Angle includedAngle)
+    {
+        double force = Load(load), half = Included(includedAngle) / 2;
+        return Force.FromNewtons(force / (2 * Math.Cos(half)));
+    }
 
     /// <summary>Tension in N in each of two equal legs from their angle h above the horizontal: F/(2 sin h), h above 0° up to 90°; statics.</summary>
     /// <exception cref="DomainException">The load is negative or absurd, or the angle is not above 0° and at most 90°.</exception>
@@ -128,9 +132,12 @@ public static class EqualLegs
         return Angle.FromRadians(2 * Math.Asin(Admit.Under(spacing.Meters, 0, 2 * leg, Scale.Metre, nameof(spacing)) / (2 * leg)));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static double Load(Force load) => Admit.Between(load.Newtons, 0, Most.Kilonewtons, Scale.Kilonewton, nameof(load));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static double Included(Angle includedAngle) => Admit.Under(includedAngle.Radians, 0, 180, Scale.Degree, nameof(includedAngle));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double FromHorizontal(Angle fromHorizontal) => Admit.Positive(fromHorizontal.Radians, 90, Scale.Degree, nameof(fromHorizontal));
 }
