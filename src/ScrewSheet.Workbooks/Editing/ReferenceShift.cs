@@ -46,7 +46,7 @@ public static class ReferenceShift
         CellId? moved = move(target, reference.Corner);
         if (reference.Address is { } address)
         {
-            if (moved is not { } there || IsTurned(references, i, workbook, from, move)) return Relocation.LostName(address);
+            if (moved is not { } there || IsTurned(references, i, workbook, from, move)) return Prefix(reference.Sheet) + Relocation.LostName(address);
             return Prefix(reference.Sheet is null && there.Sheet == to ? null : there.Sheet) + there.Address;
         }
         return moved is not { } named || (reference.Sheet ?? from) == from && named.Sheet == to && reference.Sheet is null ? null

@@ -18,7 +18,7 @@ public static class Renaming
         ArgumentNullException.ThrowIfNull(workbook);
         Sheet sheet = workbook.Find(id.Sheet) ?? throw new ArgumentException($"There is no sheet {id.Sheet}.", nameof(id));
         Cell cell = sheet.Cells[id.Address];
-        fault = NameRules.Cell(new LineText(name, 0), 0, name.Length)
+        fault = name.Length == 0 ? NoName("A cell keeps its name.", "Write another one, or take it out of the entry.") : NameRules.Cell(new LineText(name, 0), 0, name.Length)
             ?? (sheet.Names.TryGetValue(name, out CellAddress bearer) && bearer != id.Address ? NameFaults.DoubledName(default, name, bearer.ToString(), 0) with { Message = $"{name} is the name of {bearer} already.", Place = null } : null);
         if (fault is not null || cell.Name == name) return workbook;
         string? old = cell.Name;
@@ -37,7 +37,7 @@ public static class Renaming
     {
         ArgumentNullException.ThrowIfNull(workbook);
         Sheet old = workbook.Find(sheet) ?? throw new ArgumentException($"There is no sheet {sheet}.", nameof(sheet));
-        fault = name.Length == 0 ? NameFaults.DoubledSheet(default, name, 0) with { Message = "A sheet has a name.", Remedy = "Write one that begins with a capital.", Place = null }
+        fault = name.Length == 0 ? NoName("A sheet has a name.", "Write one that begins with a capital.")
             : NameRules.Capital(new LineText(name, 0), 0, name.Length, "sheet")
             ?? (sheet != name && workbook.Find(name) is not null ? NameFaults.DoubledSheet(default, name, 0) with { Message = $"There is a sheet {name} already.", Place = null } : null);
         if (fault is not null || sheet == name) return workbook;
@@ -45,6 +45,8 @@ public static class Renaming
         int at = workbook.Sheets.IndexOf(old);
         return expressions with { Sheets = expressions.Sheets.SetItem(at, expressions.Sheets[at] with { Name = name }) };
     }
+
+    private static Fault NoName(string message, string remedy) => NameFaults.DoubledSheet(default, "", 0) with { Message = message, Remedy = remedy, Place = null };
 
     /// <summary>Every expression with its references written as told, or left where that gives null.</summary>
     internal static Workbook Expressions(Workbook workbook, Func<string, WrittenReference, string?> write)

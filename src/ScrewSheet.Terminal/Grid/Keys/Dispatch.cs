@@ -35,6 +35,7 @@ internal static class Dispatch
         Asking asking => AskingKeys.Press(state, asking, press),
         Confirming confirming => AskingKeys.Press(state, confirming, press),
         Reading reading => ReadingKeys.Press(state, reading, press),
+        Plotting => press.Key is KeyName.Escape or KeyName.Enter || press.Text == "q" ? state.Browse() : state,
         _ => throw new ArgumentOutOfRangeException(nameof(state), state.Mode, "No such mode."),
     };
 

@@ -31,6 +31,8 @@ internal static class GridCommands
         new('o', "Rows", "remove rows", null, state => ClipCommands.Remove(state, rows: true)),
         new('j', "Rows", "insert columns before", null, state => ClipCommands.Insert(state, rows: false)),
         new('k', "Rows", "remove columns", null, state => ClipCommands.Remove(state, rows: false)),
+        new('2', "Rows", "sort rows, rising", null, state => Sort(state, falling: false)),
+        new('3', "Rows", "sort rows, falling", null, state => Sort(state, falling: true)),
         new('m', "Cell", "rename everywhere", null, Questions.Rename),
         new('u', "Cell", "unit and digits", null, Questions.Format),
         new('n', "Sheet", "new sheet", null, Questions.NewSheet),
@@ -41,7 +43,8 @@ internal static class GridCommands
         new('h', "Go", "replace", null, Questions.Replace),
         new('a', "Look", "what needs attention", 'a', Lists.Attention),
         new('l', "Look", "functions of the library", 'l', Lists.Catalogue),
-        new('p', "Look", "SI or US units", null, SwitchUnits),
+        new('p', "Look", "plot the selected columns", null, Draw),
+        new('1', "Look", "SI or US units", null, SwitchUnits),
         new('.', "Look", "stop calculating", null, state => state.And(new StopCalculating())),
         new('?', "Look", "help", null, state => ReadingKeys.Open(state, PageName.Help)),
     ];
@@ -86,6 +89,16 @@ internal static class GridCommands
     }
 
     private static GridState BringBack(GridState state) => state.LeftEntry is { } line ? EnteringKeys.Begin(state with { LeftEntry = null }, line) : state.Say("No line was left with Esc.");
+
+    private static GridState Draw(GridState state) => Plot.Of(state.Open, out string? problem) is { } plot ? state with { Mode = new Plotting(plot) } : state.Say(problem!);
+
+    private static GridState Sort(GridState state, bool falling)
+    {
+        CellBlock block = state.Open.Block;
+        if (block.Rows == 1) return state.Say("Select the rows to sort first, ending in the column that decides: hold Shift and move.");
+        if (!state.Open.IsCalculated) return state.Say("The results are not all in yet; sort when they are.");
+        return state.With(Sorting.Rows(state.Open, falling)).Say($"Sorted {block} by column {Workbooks.Model.CellAddress.ColumnName(state.Open.Cursor.Column)}; every reference follows its cell.");
+    }
 
     private static GridState SwitchUnits(GridState state)
     {

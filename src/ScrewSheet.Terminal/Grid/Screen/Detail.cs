@@ -50,6 +50,10 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
         if (result is not null) builder.Members(result);
         builder.Cells("uses", Used(session, id, cell));
         builder.Cells("used by", session.Known?.ReadersOf(id) ?? []);
+        if (result is not null && cell.Content is ResultContent)
+        {
+            foreach (string line in WorkedStep.Declared(result)) builder.Text("by", line, Ink.Faint);
+        }
         if (cell.Remark is not null) builder.Text("remark", PlainText.Of(cell.Remark), Ink.Plain);
         if (result is null && cell.Content is ResultContent) builder.Text("", "Not computed yet.", Ink.Faint);
     }
@@ -62,7 +66,7 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
             case BrokenContent broken: builder.Text("line", PlainText.Of(broken.Text.Trim()), Ink.Plain); break;
             case GivenContent given: Given(builder, session, given, result); break;
             case ResultContent content:
-                foreach ((string word, string text) in WorkedStep.Of(session, id, content)) builder.Text(word, text, word == "result" ? Ink.Strong : word == "by" ? Ink.Faint : Ink.Plain);
+                foreach ((string word, string text) in WorkedStep.Of(session, id, content)) builder.Text(word, text, word == "result" ? Ink.Strong : Ink.Plain);
                 break;
         }
     }

@@ -29,6 +29,7 @@ internal static class KeyLine
         Asking => [("Enter", "done"), ("Esc", "never mind")],
         Confirming => [("letter", "answer"), ("Esc", "back")],
         Reading { Page: PageName.Cautions } => [("Enter", "understood")],
+        Plotting => [("Esc", "back to the grid")],
         Reading => [("↑↓", "scroll"), ("Esc", "back")],
         _ => InGrid(state),
     };

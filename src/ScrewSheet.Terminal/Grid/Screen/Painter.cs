@@ -16,6 +16,7 @@ internal static class Painter
         {
             Listing listing => Whole(state, ListPicture.Lines(state, listing)),
             Reading reading => Whole(state, Page(state, reading)),
+            Plotting plotting => Whole(state, PlotPicture.Lines(plotting.Plot, state.Width, state.Height)),
             _ when state.Session is null => Whole(state, ListPicture.Lines(state, new Listing("", []))),
             _ => OfGrid(state),
         };

@@ -26,11 +26,10 @@ internal static class WorkedStep
         string numbers = WithNumbers(session, id, content.Expression);
         if (numbers != formula && result.Fault is null) yield return ("numbers", numbers);
         if (session.Known!.Shown(result) is { } shown) yield return ("result", shown.ToString());
-        foreach (string line in Declared(result)) yield return ("by", line);
     }
 
     /// <summary>What the functions of a result compute, as they are declared, each once.</summary>
-    private static IEnumerable<string> Declared(CellResult result)
+    public static IEnumerable<string> Declared(CellResult result)
     {
         if (result.Bound is null) yield break;
         foreach (LibraryFunction function in BoundChildren.All(result.Bound).OfType<BoundCall>().Select(call => call.Function).DistinctBy(function => function.Name).Take(MostFormulas))

@@ -125,7 +125,7 @@ internal readonly record struct Layout(int GridRows, int DetailRows, int EntryRo
     {
         int entry = state.Mode is Entering entering ? EntryLines(entering.Entry, state.Width) : 1;
         int rest = Math.Max(4, state.Height - Frame - entry);
-        int detail = state.Mode is Commanding ? Math.Clamp(14, 3, rest - 1) : Math.Clamp(rest * 2 / 5, 3, 16);
+        int detail = state.Mode is Commanding ? Math.Clamp(16, 3, rest - 1) : Math.Clamp(rest * 2 / 5, 3, 16);
         return new Layout(rest - detail, detail, entry, Math.Max(10, state.Width - HeadWidth));
     }
 

@@ -77,6 +77,10 @@ internal sealed record Asking(string Question, TypedText Typed, string Hint, Fun
 /// <param name="Answers">Letter, what it means, what it does.</param>
 internal sealed record Confirming(string Question, ImmutableArray<(char Letter, string Meaning, Func<GridState, GridState> Do)> Answers) : Mode;
 
+/// <summary>Looking at a plot.</summary>
+/// <param name="Plot">What is drawn.</param>
+internal sealed record Plotting(Plot Plot) : Mode;
+
 /// <summary>Reading a page.</summary>
 /// <param name="Title">What it is.</param>
 /// <param name="Page">Which.</param>
