@@ -15,6 +15,8 @@ namespace ScrewSheet.Engine;
 /// <remarks>For one thread at a time. A stopped calculation loses nothing: the next one begins afresh.</remarks>
 public sealed class Calculator
 {
+    private const int Few = 8;
+
     private readonly Binder binder;
     private readonly CodeCache codes;
     private Recalculation? state;
@@ -46,15 +48,21 @@ public sealed class Calculator
     /// <summary>Throws where what is known contradicts itself; for tests.</summary>
     public void CheckInvariants() => state?.CheckInvariants();
 
-    private Calculation Guarded(Workbook workbook, CancellationToken stop, IReadOnlyCollection<CellId>? changed) => DeepStack.Run(() =>
+    private Calculation Guarded(Workbook workbook, CancellationToken stop, IReadOnlyCollection<CellId>? changed)
+    {
+        // a thread of its own for a few changed cells would cost more than they do; what needs a deep stack then asks for it
+        return changed is { Count: <= Few } ? Update(workbook, stop, changed) : DeepStack.Run(() => Update(workbook, stop, changed));
+    }
+
+    private Calculation Update(Workbook workbook, CancellationToken stop, IReadOnlyCollection<CellId>? changed)
     {
         Recalculation? before = SameWorld(workbook) ? state : null;
         state = null;
-        Recalculation now = before ?? new Recalculation(workbook, binder, codes);
-        Calculation calculation = before is null ? now.All(stop) : now.Changed(last!, workbook, changed, stop);
+        Recalculation now = before ?? DeepStack.Run(() => new Recalculation(workbook, binder, codes));
+        Calculation calculation = before is null ? DeepStack.Run(() => now.All(stop)) : now.Changed(last!, workbook, changed, stop);
         (state, last) = (now, workbook);
         return calculation;
-    });
+    }
 
     /// <summary>True when functions, sheets and units are those of the last workbook, so that its graph still holds.</summary>
     private bool SameWorld(Workbook workbook) => state is not null && last is not null

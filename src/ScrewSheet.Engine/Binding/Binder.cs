@@ -9,7 +9,7 @@ namespace ScrewSheet.Engine.Binding;
 internal sealed class Binder(FunctionLibrary library)
 {
     /// <summary>Beyond this many the shapes nobody asked for lately are forgotten; cells keep their own.</summary>
-    private const int MaximumShapes = 4096;
+    private const int MaximumShapes = 2048;
 
     private const int PerTree = 400;
 
@@ -21,6 +21,15 @@ internal sealed class Binder(FunctionLibrary library)
 
     /// <summary>Forgets what depends on the author's functions.</summary>
     public void OwnFunctionsChanged() => generation++;
+
+    /// <summary>The shape an expression has with these types of references, where it was bound before; else null.</summary>
+    public BoundAs? Known(ResolvedExpression expression, ReadOnlySpan<CellType> slots)
+    {
+        ResolvedExpression family = expression.Family;
+        if (family.Last is { } last && slots.SequenceEqual(last.Slots.AsSpan())) return last;
+        ImmutableArray<CellType> types = ImmutableArray.Create(slots);
+        return known.TryGetValue(KeyOf(family, types), out Shape? shape) ? family.Last = new BoundAs(types, shape) : null;
+    }
 
     /// <summary>The shapes of the expressions with these types of references, in order.</summary>
     public IReadOnlyList<Shape> Bind(IReadOnlyList<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> wanted, IReadOnlyDictionary<string, OwnFunction> own)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using ScrewSheet.Engine.Naming;
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Diagnostics;
@@ -8,16 +9,48 @@ using ScrewSheet.Workbooks.Lexing;
 namespace ScrewSheet.Engine.Binding;
 
 /// <summary>An expression whose every word has a meaning: what it refers to, and the C# the compiler is shown in its place.</summary>
-internal sealed record ResolvedExpression
+internal sealed class ResolvedExpression
 {
+    private readonly ResolvedExpression? model;
+    private readonly string? text;
+
+    /// <summary>An expression written out in full.</summary>
+    public ResolvedExpression() { }
+
+    /// <summary>An expression that differs from a model in nothing but the addresses it names.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="text">The expression as written; its tokens and places are worked out when a fault asks for them.</param>
+    /// <param name="references">What it refers to, by the model's slots.</param>
+    [SetsRequiredMembers]
+    public ResolvedExpression(ResolvedExpression model, string text, ImmutableArray<Reference> references)
+    {
+        this.model = model;
+        this.text = text;
+        (References, Code, Literals, Pieces, Calls, Parameters) = (references, model.Code, model.Literals, model.Pieces, model.Calls, model.Parameters);
+    }
+
+    /// <summary>The expression whose shape this one has: its model, or itself.</summary>
+    public ResolvedExpression Family => model ?? this;
+
+    /// <summary>What the family was last bound to; kept here because a filled column asks the same again and again.</summary>
+    public BoundAs? Last { get; set; }
+
     /// <summary>The tokens it was made from.</summary>
-    public required ImmutableArray<Token> Tokens { get; init; }
+    public required ImmutableArray<Token> Tokens
+    {
+        get => field.IsDefault ? field = Lexer.Read(text!).Tokens : field;
+        init;
+    }
 
     /// <summary>What it refers to, each once, in the order of first mention.</summary>
     public required ImmutableArray<Reference> References { get; init; }
 
     /// <summary>Where each reference is first mentioned.</summary>
-    public required ImmutableArray<Place> ReferencePlaces { get; init; }
+    public required ImmutableArray<Place> ReferencePlaces
+    {
+        get => field.IsDefault ? field = [.. model!.ReferencePlaces.Select(InPlace)] : field;
+        init;
+    }
 
     /// <summary>C# in which references are <c>r0 r1 …</c>, unit literals <c>l0 l1 …</c>, so that a filled column has one text.</summary>
     public required string Code { get; init; }
@@ -29,7 +62,11 @@ internal sealed record ResolvedExpression
     public required ImmutableArray<ComposedPiece> Pieces { get; init; }
 
     /// <summary>Which piece of the code came from which token: code start, code length, source start, source length.</summary>
-    public required ImmutableArray<(int Code, int CodeLength, int Source, int SourceLength)> Map { get; init; }
+    public required ImmutableArray<(int Code, int CodeLength, int Source, int SourceLength)> Map
+    {
+        get => field.IsDefault ? field = [.. model!.Map.Select(InPlace)] : field;
+        init;
+    }
 
     /// <summary>The author's functions it calls.</summary>
     public required ImmutableArray<OwnFunction> Calls { get; init; }
@@ -38,8 +75,8 @@ internal sealed record ResolvedExpression
     public ImmutableArray<BoundParameter> Parameters { get; init; } = [];
 
     /// <summary>The same for every expression that binds to the same tree, types of references aside.</summary>
-    public string ShapeKey => field ??= Code + "\n" + string.Join('\n', Literals.Select(literal => literal.Text))
-        + string.Concat(Pieces.Select(piece => "\n" + piece.Words + "\t" + piece.Format));
+    public string ShapeKey => model?.ShapeKey ?? (field ??= Code + "\n" + string.Join('\n', Literals.Select(literal => literal.Text))
+        + string.Concat(Pieces.Select(piece => "\n" + piece.Words + "\t" + piece.Format)));
 
     /// <summary>Where in the source a place in the code came from.</summary>
     public Place SourceOf(int codeStart, int codeLength)
@@ -55,4 +92,23 @@ internal sealed record ResolvedExpression
         if (first < 0 && Map.Length > 0) (first, last) = (Map[^1].Source, Map[^1].Source + Map[^1].SourceLength);
         return new Place(0, Math.Max(first, 0) + 1, Math.Max(last - first, 0));
     }
+
+    private (int, int, int, int) InPlace((int Code, int CodeLength, int Source, int SourceLength) piece)
+    {
+        Place place = InPlace(new Place(0, piece.Source + 1, piece.SourceLength));
+        return (piece.Code, piece.CodeLength, place.Column - 1, place.Length);
+    }
+
+    /// <summary>A place in the model as a place here: both have the same tokens, of other lengths.</summary>
+    private Place InPlace(Place place)
+    {
+        int first = 0;
+        while (model!.Tokens[first].Start != place.Column - 1) first++;
+        int last = first;
+        while (model.Tokens[last].End != place.Column - 1 + place.Length) last++;
+        return new Place(0, Tokens[first].Start + 1, Tokens[last].End - Tokens[first].Start);
+    }
 }
+
+/// <summary>A shape and the types of references it was bound for.</summary>
+internal sealed record BoundAs(ImmutableArray<CellType> Slots, Shape Shape);

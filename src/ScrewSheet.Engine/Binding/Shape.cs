@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ScrewSheet.Engine.Evaluation;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Engine.Binding;
 
@@ -17,14 +18,31 @@ internal sealed class Shape
     /// <summary>Why it could not be bound.</summary>
     public Fault? Fault { get; init; }
 
+    /// <summary>True when it writes values into a text, and so needs to know how their cells show them.</summary>
+    public bool ShowsValues => showsValues ??= Tree is not null && BoundChildren.All(Tree).Any(node => node is BoundComposedText);
+
+    private bool? showsValues;
     private Func<Frame, double>? number;
     private Func<Frame, object>? other;
+    private PlainArithmetic? plain;
+    private bool looked;
+
+    /// <summary>True when running it needs neither interpreter nor library, and no more stack than any call.</summary>
+    public bool IsPlain
+    {
+        get
+        {
+            if (!looked) (plain, looked) = (Tree is null ? null : PlainArithmetic.Of(Tree), true);
+            return Tree is null || plain is not null;
+        }
+    }
 
     /// <summary>Runs the tree.</summary>
-    public object Run(Frame frame, CodeCache cache)
+    public CellValue Run(Frame frame, CodeCache cache)
     {
-        if (Emitter.IsNumeric(Tree!.Type)) return (number ??= new Emitter(cache).Number(Tree))(frame);
-        return (other ??= new Emitter(cache).Other(Tree))(frame);
+        if (IsPlain) return Values.Wrap(Tree!.Type, plain!.Run(frame.Si));
+        if (Emitter.IsNumeric(Tree!.Type)) return Values.Wrap(Tree.Type, (number ??= new Emitter(cache).Number(Tree))(frame));
+        return Values.Wrap(Tree.Type, (other ??= new Emitter(cache).Other(Tree))(frame));
     }
 
     /// <summary>A place of the tree as a place in the text of another expression of the same shape.</summary>

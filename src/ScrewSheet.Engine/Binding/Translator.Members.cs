@@ -157,7 +157,7 @@ internal sealed partial class Translator
 
     private static TextPiece Hole(BoundExpression value, ComposedPiece source)
     {
-        if (value.Type is RecordType or SeriesType or OptionType) throw Refuse(BindingFaults.ValueInText(value.Type, value.Place));
+        if (value.Type is RecordType or SeriesType) throw Refuse(BindingFaults.ValueInText(value.Type, value.Place));
         if (source.Format?.Unit is { } unit && TypeRules.DimensionOf(value.Type) != unit.Dimension)
             throw Refuse(BindingFaults.Wanted(unit.Kind is { } kind ? CellType.Of(kind) : CellType.Of(unit.Dimension), value.Type, "the value shown in " + unit.Symbol, value.Place));
         return new TextPiece("", value, source.Format);

@@ -20,7 +20,7 @@ internal sealed class Budget(CancellationToken stop)
         stop.ThrowIfCancellationRequested();
     }
 
-    /// <summary>Counts steps; a function call is one, a series as many as it has values.</summary>
+    /// <summary>Counts steps; a function call is ten, a series as many as it has values.</summary>
     public void Step(long steps = 1)
     {
         long before = cell;

@@ -33,7 +33,7 @@ internal sealed partial class Emitter : BoundVisitor<Expression>
     /// <summary>A sum or product may have grown beyond all numbers; where it is used as a value it is looked at.</summary>
     private Expression Checked(BoundExpression tree) => NeedsCheck(tree) ? Call(nameof(Arithmetic.Finite), Emit(tree)) : Emit(tree);
 
-    private static bool NeedsCheck(BoundExpression tree) => tree switch
+    internal static bool NeedsCheck(BoundExpression tree) => tree switch
     {
         BoundBinary { Operation: BinaryOperation.Add or BinaryOperation.Subtract or BinaryOperation.Multiply } sum => IsNumeric(sum.Type),
         BoundUnary unary => NeedsCheck(unary.Operand),

@@ -5,40 +5,58 @@ namespace ScrewSheet.Engine.Evaluation;
 /// <summary>The wording of computations without an answer; codes 41xx, and 61xx for budgets.</summary>
 internal static class EvaluationFaults
 {
+    [FaultCode(4101, "A division by zero.")]
     public static Fault DivisionByZero() => Value(4101, "This divides by zero.", "Check the value below the line.");
 
+    [FaultCode(4102, "A root of a negative value.")]
     public static Fault NegativeRoot() => Value(4102, "This is the root of a negative value.", "Check the sign of what stands in it.");
 
+    [FaultCode(4103, "A computation has no value as a number.")]
     public static Fault NoNumber() => Value(4103, "This has no value as a number.", "Check the values put in.");
 
+    [FaultCode(4104, "A computation goes beyond all numbers.")]
     public static Fault TooLarge() => Value(4104, "This is larger than any number here.", "Check the values put in.");
 
+    [FaultCode(4105, "No arm of a `switch` fits.")]
     public static Fault NoArm() => Value(4105, "No arm of the switch fits.", "Add an arm with _.");
 
+    [FaultCode(4106, "A library function cannot take a value; its sentence names parameter, limit and unit.")]
     public static Fault Domain(string sentence) => new(4106, FaultKind.Domain, sentence);
 
+    [FaultCode(4107, "A parameter that counts was given a broken number.")]
     public static Fault WholeNumber(string parameter, double value) => new(4107, FaultKind.Domain, $"{parameter} must be a whole number; it is {value:R}.", "Round it first.");
 
+    [FaultCode(4108, "A series has no values.")]
     public static Fault EmptySeries(string run) => Value(4108, $"The series {run} has no values.", "Fill a cell in it.");
 
+    [FaultCode(4109, "A cell of a series holds a note.")]
     public static Fault SeriesNote(string cell) => Value(4109, $"{cell} in this series holds a note.", "A series has values of one kind; blanks are skipped.");
 
+    [FaultCode(3117, "The cells of a series hold different kinds.")]
     public static Fault SeriesMixed(string cell, string phrase, string first) => new(3117, FaultKind.Unit, $"{cell} in this series is {phrase}; the others are {first}.", "A series has values of one kind.");
 
+    [FaultCode(3118, "A cell of a series is neither number nor quantity.")]
     public static Fault SeriesType(string cell, string phrase) => new(3118, FaultKind.Unit, $"{cell} is {phrase}; a series has numbers or quantities.", null);
 
+    [FaultCode(6107, "A cell needs more than 10,000,000 steps.")]
     public static Fault CellSteps(long steps) => Budget(6107, $"This cell needs more than {steps:N0} steps.", "Make its functions call less or its series shorter.");
 
+    [FaultCode(6108, "A calculation needs more than 1,000,000,000 steps.")]
     public static Fault AllSteps(long steps) => Budget(6108, $"The workbook needs more than {steps:N0} steps for one calculation.", "Make it smaller.");
 
+    [FaultCode(6109, "A computed text is longer than 4,096 characters.")]
     public static Fault TooLongText(int bytes) => Budget(6109, $"This text is longer than {bytes:N0} characters.", "Shorten it.");
 
+    [FaultCode(6110, "The author's functions call each other deeper than 100.")]
     public static Fault CallDepth(int depth) => Budget(6110, $"Functions call each other deeper than {depth}.", "Join some of them.");
 
+    [FaultCode(3119, "A cell is declared as one type and its expression gives another.")]
     public static Fault WrongType(string declared, string phrase, Place? place) => new(3119, FaultKind.Unit, $"The cell is declared {declared}; its expression gives {phrase}.", "Change the type or the expression.", place);
 
+    [FaultCode(3120, "A cell's unit in brackets is not of its value's dimension.")]
     public static Fault WrongUnit(string unit, string phrase) => new(3120, FaultKind.Unit, $"The cell is shown in {unit}; its value is {phrase}.", "Change the unit in the brackets.");
 
+    [FaultCode(4201, "A cell waits for one that is in fault; the cause is named.")]
     public static Fault Waits(string cell) => new(4201, FaultKind.Waiting, $"It waits for {cell}, which is in fault.", null);
 
     private static Fault Value(int code, string message, string remedy) => new(code, FaultKind.Value, message, remedy);

@@ -1,4 +1,5 @@
 using ScrewSheet.Quantities.Declarations;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
 
 namespace ScrewSheet.Engine.Evaluation;
@@ -9,6 +10,9 @@ namespace ScrewSheet.Engine.Evaluation;
 /// </summary>
 internal sealed class Frame
 {
+    /// <summary>A call of one of the author's functions weighs as much as so many steps.</summary>
+    public const int StepsPerCall = 10;
+
     /// <summary>The deepest chain of the author's functions.</summary>
     public const int MaximumCalls = 100;
 
@@ -29,6 +33,9 @@ internal sealed class Frame
 
     /// <summary>The other references, by slot.</summary>
     public object?[] Others = [];
+
+    /// <summary>How the cells referred to are shown, by slot: a text shows a value as its cell does.</summary>
+    public DisplayFormat?[] Formats = [];
 
     /// <summary>Parameters that are numbers or quantities, by index.</summary>
     public double[] ParameterSi = [];
@@ -66,7 +73,7 @@ internal sealed class Frame
     public Frame Call(double[] si, object?[] others)
     {
         if (Depth >= MaximumCalls) throw new EvaluationException(EvaluationFaults.CallDepth(MaximumCalls));
-        Budget.Step();
+        Budget.Step(StepsPerCall);
         return new Frame(Budget, Units, cautions, Depth + 1) { ParameterSi = si, ParameterOthers = others };
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Results;
 
@@ -20,5 +21,7 @@ internal sealed class TextComposer(ImmutableArray<TextPiece> pieces, ImmutableAr
     }
 
     private static string Shown(Frame frame, CellType type, object value, TextPiece piece) =>
-        ValueText.Format(Values.Wrap(type, value), piece.Format, frame.Units).Joined;
+        ValueText.Format(Values.Wrap(type, value), piece.Format ?? OwnFormat(frame, piece), frame.Units).Joined;
+
+    private static DisplayFormat? OwnFormat(Frame frame, TextPiece piece) => piece.Value is BoundReference reference && reference.Slot < frame.Formats.Length ? frame.Formats[reference.Slot] : null;
 }

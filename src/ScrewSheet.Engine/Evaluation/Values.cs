@@ -7,11 +7,13 @@ namespace ScrewSheet.Engine.Evaluation;
 /// <summary>Between a value while it runs and the value of a cell.</summary>
 internal static class Values
 {
-    /// <summary>The cell's value.</summary>
+    /// <summary>The value of a cell that is a number or quantity.</summary>
+    public static CellValue Wrap(CellType type, double value) => type is QuantityType quantity ? new QuantityValue(value, quantity) : new NumberValue(value);
+
+    /// <summary>The value of any cell.</summary>
     public static CellValue Wrap(CellType type, object value) => type switch
     {
-        NumberType => new NumberValue((double)value),
-        QuantityType quantity => new QuantityValue((double)value, quantity),
+        NumberType or QuantityType => Wrap(type, (double)value),
         TruthType => new TruthValue((bool)value),
         TextType => new TextValue((string)value),
         OptionType => new OptionValue((Enum)value),

@@ -4,88 +4,139 @@ using ScrewSheet.Workbooks.Model;
 namespace ScrewSheet.Engine.Graph;
 
 /// <summary>All cells and who reads whom.</summary>
-/// <remarks>Invariant: a cell stands in the readers of exactly the cells it refers to, and in <see cref="runs"/> once for each run it refers to.</remarks>
+/// <remarks>Invariant: a cell stands in the readers of exactly the places it refers to, and in <see cref="runs"/> once for each run it refers to.</remarks>
 internal sealed class CellGraph
 {
-    private readonly Dictionary<CellId, Node> nodes = [];
-    private readonly Dictionary<CellId, HashSet<Node>> readers = [];
+    private readonly Dictionary<CellId, Spot> spots = [];
     private readonly List<(Reference.ToRun Run, Node Reader)> runs = [];
+    private int count;
 
-    public IReadOnlyDictionary<CellId, Node> Nodes => nodes;
+    /// <summary>All cells.</summary>
+    public IEnumerable<Node> Nodes => spots.Values.Select(spot => spot.Node).OfType<Node>();
 
-    public Node? Find(CellId id) => nodes.GetValueOrDefault(id);
+    public Node? Find(CellId id) => spots.GetValueOrDefault(id)?.Node;
 
     /// <summary>Adds a cell that refers to nothing yet.</summary>
-    public void Add(Node node) => nodes.Add(node.Id, node);
+    public Node Add(CellId id, Cell cell)
+    {
+        Spot spot = SpotOf(id);
+        count++;
+        return spot.Node = new Node(spot) { Cell = cell };
+    }
 
     /// <summary>Takes a cell out; its readers stay and find it gone.</summary>
     public void Remove(Node node)
     {
         Disconnect(node);
-        nodes.Remove(node.Id);
+        node.Spot.Node = null;
+        count--;
+        Drop(node.Spot);
     }
 
     /// <summary>Notes what a cell refers to.</summary>
     public void Connect(Node node)
     {
-        foreach (Reference reference in node.Reads)
+        Spot?[] sources = node.Reads.IsEmpty ? [] : new Spot?[node.Reads.Length];
+        for (int i = 0; i < sources.Length; i++)
         {
-            if (reference is Reference.ToRun run) runs.Add((run, node));
-            else if (reference is Reference.ToCell cell) ReadersSet(cell.Cell).Add(node);
+            if (node.Reads[i] is Reference.ToCell cell) (sources[i] = SpotOf(cell.Cell)).Add(node);
+            else
+            {
+                runs.Add(((Reference.ToRun)node.Reads[i], node));
+                node.ReadsRuns = true;
+            }
         }
+        node.Sources = sources;
     }
 
     /// <summary>Forgets what a cell refers to.</summary>
     public void Disconnect(Node node)
     {
-        bool any = false;
-        foreach (Reference reference in node.Reads)
+        foreach (Spot? source in node.Sources)
         {
-            if (reference is Reference.ToRun) any = true;
-            else if (reference is Reference.ToCell cell && readers.TryGetValue(cell.Cell, out HashSet<Node>? set) && set.Remove(node) && set.Count == 0) readers.Remove(cell.Cell);
+            source?.Remove(node);
+            if (source is not null) Drop(source);
         }
-        if (any) runs.RemoveAll(entry => ReferenceEquals(entry.Reader, node));
+        if (node.ReadsRuns) runs.RemoveAll(entry => ReferenceEquals(entry.Reader, node));
+        (node.Sources, node.ReadsRuns) = ([], false);
     }
 
-    /// <summary>The cells that read this one, there or not.</summary>
-    public IEnumerable<Node> Readers(CellId id)
+    /// <summary>The cells that read this one, there or not; a cell that reads it twice stands there twice.</summary>
+    public List<Node> Readers(CellId id)
     {
-        IEnumerable<Node> single = readers.TryGetValue(id, out HashSet<Node>? set) ? set : [];
-        return runs.Count == 0 ? single : single.Concat(runs.Where(entry => entry.Run.Contains(id)).Select(entry => entry.Reader));
+        List<Node> readers = [];
+        if (spots.TryGetValue(id, out Spot? spot)) CopyReaders(spot, readers);
+        return readers;
+    }
+
+    /// <summary>Adds the cells that read this place to a list.</summary>
+    public void CopyReaders(Spot spot, List<Node> list)
+    {
+        spot.CopyTo(list);
+        foreach ((Reference.ToRun run, Node reader) in runs)
+            if (run.Contains(spot.Id)) list.Add(reader);
     }
 
     /// <summary>The cells a node reads that are there.</summary>
     public IEnumerable<Node> Read(Node node)
     {
-        foreach (Reference reference in node.Reads)
+        for (int i = 0; i < node.Sources.Length; i++)
         {
-            if (reference is Reference.ToCell cell && nodes.TryGetValue(cell.Cell, out Node? one)) yield return one;
-            if (reference is not Reference.ToRun run) continue;
-            foreach (Node inside in Inside(run)) yield return inside;
+            if (node.Sources[i] is { } source)
+            {
+                if (source.Node is { } one) yield return one;
+                continue;
+            }
+            foreach (Node inside in Inside((Reference.ToRun)node.Reads[i])) yield return inside;
         }
     }
 
+    /// <summary>True when a cell this one reads has another value than before.</summary>
+    public bool ReadsChanged(Node node)
+    {
+        foreach (Spot? source in node.Sources)
+            if (source?.Node is { HasChanged: true }) return true;
+        return node.ReadsRuns && Read(node).Any(read => read.HasChanged);
+    }
+
     /// <summary>The cells of a run that are there, row by row.</summary>
-    public IEnumerable<Node> Inside(Reference.ToRun run) => run.Size <= nodes.Count * 4L
+    public IEnumerable<Node> Inside(Reference.ToRun run) => run.Size <= count * 4L
         ? run.Cells().Select(Find).OfType<Node>()
-        : nodes.Values.Where(node => run.Contains(node.Id)).OrderBy(node => node.Id.Address);
+        : Nodes.Where(node => run.Contains(node.Id)).OrderBy(node => node.Id.Address);
 
     /// <summary>Throws where an invariant does not hold; for tests.</summary>
     public void CheckInvariants()
     {
-        foreach (Node node in nodes.Values)
-            foreach (Reference reference in node.Reads)
-                if (reference is Reference.ToCell cell ? !readers.TryGetValue(cell.Cell, out HashSet<Node>? set) || !set.Contains(node) : !runs.Contains(((Reference.ToRun)reference, node)))
-                    throw new InvalidOperationException($"{node.Id} reads {reference} and is not among its readers.");
-        foreach ((CellId id, HashSet<Node> set) in readers)
-            foreach (Node reader in set)
-                if (!nodes.TryGetValue(reader.Id, out Node? there) || !ReferenceEquals(there, reader) || !reader.Reads.Contains(new Reference.ToCell(id)))
-                    throw new InvalidOperationException($"{reader.Id} stands among the readers of {id} and does not read it.");
+        int found = 0;
+        foreach (Node node in Nodes)
+        {
+            found++;
+            for (int i = 0; i < node.Reads.Length; i++)
+                if (node.Reads[i] is Reference.ToCell cell ? !ReferenceEquals(node.Sources[i], spots.GetValueOrDefault(cell.Cell)) || !node.Sources[i]!.Has(node) : !runs.Contains(((Reference.ToRun)node.Reads[i], node)))
+                    throw new InvalidOperationException($"{node.Id} reads {node.Reads[i]} and is not among its readers.");
+        }
+        if (found != count) throw new InvalidOperationException($"{found} cells are there and {count} are counted.");
+        foreach (Spot spot in spots.Values) CheckReaders(spot);
     }
 
-    private HashSet<Node> ReadersSet(CellId id)
+    private void CheckReaders(Spot spot)
     {
-        if (!readers.TryGetValue(id, out HashSet<Node>? set)) readers.Add(id, set = new HashSet<Node>(ReferenceEqualityComparer.Instance));
-        return set;
+        if (spot.Node is null && spot.IsUnread) throw new InvalidOperationException($"{spot.Id} is empty and unread, and kept.");
+        List<Node> list = [];
+        spot.CopyTo(list);
+        foreach (Node reader in list)
+            if (!ReferenceEquals(Find(reader.Id), reader) || !reader.Reads.Contains(new Reference.ToCell(spot.Id)))
+                throw new InvalidOperationException($"{reader.Id} stands among the readers of {spot.Id} and does not read it.");
+    }
+
+    private Spot SpotOf(CellId id)
+    {
+        if (!spots.TryGetValue(id, out Spot? spot)) spots.Add(id, spot = new Spot(id));
+        return spot;
+    }
+
+    private void Drop(Spot spot)
+    {
+        if (spot.Node is null && spot.IsUnread) spots.Remove(spot.Id);
     }
 }

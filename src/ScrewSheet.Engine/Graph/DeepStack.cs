@@ -10,6 +10,9 @@ internal static class DeepStack
     [ThreadStatic]
     private static bool inside;
 
+    /// <summary>True on such a thread.</summary>
+    public static bool Inside => inside;
+
     /// <summary>Runs it and hands back its value or its exception.</summary>
     public static T Run<T>(Func<T> work)
     {

@@ -3,7 +3,8 @@ using ScrewSheet.Workbooks.Model;
 namespace ScrewSheet.Engine.Graph;
 
 /// <summary>Puts the cells that may change in levels, each after all it reads, and finds the cells that wait for each other.</summary>
-/// <remarks>R. Tarjan, Depth-first search and linear graph algorithms, SIAM Journal on Computing 1972, without recursion: a chain may be as long as a sheet.</remarks>
+/// <remarks>Cells that wait for none are taken level by level (A. Kahn, Topological sorting of large networks, Communications of the ACM 1962); where some are left over,
+/// which needs a circle: R. Tarjan, Depth-first search and linear graph algorithms, SIAM Journal on Computing 1972, without recursion: a chain may be as long as a sheet.</remarks>
 internal sealed class Order
 {
     private readonly CellGraph graph;
@@ -24,15 +25,59 @@ internal sealed class Order
     public Dictionary<Node, IReadOnlyList<CellId>> Circles { get; } = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The seeds and all that depends on them, in order.</summary>
-    public static Order Of(CellGraph graph, IEnumerable<Node> seeds)
+    /// <param name="graph">The cells.</param>
+    /// <param name="seeds">Where the change begins.</param>
+    /// <param name="number">Another number each time, by which cells know that they were counted.</param>
+    public static Order Of(CellGraph graph, IReadOnlyList<Node> seeds, int number)
     {
-        HashSet<Node> affected = new(ReferenceEqualityComparer.Instance);
-        Queue<Node> queue = new();
-        foreach (Node seed in seeds)
-            if (affected.Add(seed)) queue.Enqueue(seed);
-        while (queue.TryDequeue(out Node? node))
-            foreach (Node reader in graph.Readers(node.Id))
-                if (affected.Add(reader)) queue.Enqueue(reader);
+        List<Node> affected = Affected(graph, seeds, number);
+        Order order = new(graph, []);
+        List<Node> level = [.. affected.Where(node => node.Waiting == 0)], readers = [];
+        int placed = 0;
+        while (level.Count > 0)
+        {
+            order.Levels.Add(level);
+            placed += level.Count;
+            List<Node> next = [];
+            foreach (Node node in level)
+            {
+                readers.Clear();
+                graph.CopyReaders(node.Spot, readers);
+                foreach (Node reader in readers)
+                    if (--reader.Waiting == 0) next.Add(reader);
+            }
+            level = next;
+        }
+        return placed == affected.Count ? order : WithCircles(graph, affected);
+    }
+
+    /// <summary>The seeds and all that depends on them; each knows for how many of them it waits.</summary>
+    private static List<Node> Affected(CellGraph graph, IReadOnlyList<Node> seeds, int number)
+    {
+        List<Node> affected = [], readers = [];
+        foreach (Node seed in seeds) Count(seed, 0);
+        for (int i = 0; i < affected.Count; i++)
+        {
+            readers.Clear();
+            graph.CopyReaders(affected[i].Spot, readers);
+            foreach (Node reader in readers) Count(reader, 1);
+        }
+        return affected;
+
+        void Count(Node node, int waiting)
+        {
+            if (node.Counted != number)
+            {
+                (node.Counted, node.Waiting) = (number, 0);
+                affected.Add(node);
+            }
+            node.Waiting += waiting;
+        }
+    }
+
+    private static Order WithCircles(CellGraph graph, List<Node> nodes)
+    {
+        HashSet<Node> affected = new(nodes, ReferenceEqualityComparer.Instance);
         Order order = new(graph, affected);
         foreach (Node node in affected)
             if (!order.marks.ContainsKey(node)) order.Visit(node);

@@ -15,31 +15,25 @@ namespace ScrewSheet.Engine.Graph;
 /// <summary>One cell: its inputs, its value, its cautions.</summary>
 internal sealed partial class Recalculation
 {
-    /// <summary>What a cell reads, ready to run.</summary>
-    private sealed record Inputs(ImmutableArray<CellType> Types, double[] Si, object?[] Others, ImmutableArray<Caution> Cautions);
-
-    private (Inputs? Inputs, CellResult? Failed) Gather(Node node)
+    /// <summary>Puts what a cell reads into <see cref="scratch"/>, or says why that cannot be.</summary>
+    private CellResult? Gather(Node node)
     {
         ImmutableArray<Reference> reads = node.Reads;
-        var types = ImmutableArray.CreateBuilder<CellType>(reads.Length);
-        double[] si = new double[reads.Length];
-        object?[] others = new object?[reads.Length];
-        List<Caution> cautions = [];
+        scratch.Begin(reads.Length);
         for (int i = 0; i < reads.Length; i++)
         {
-            (CellValue? value, CellResult? failed) = reads[i] is Reference.ToRun run ? GatherRun(node, run, i, cautions) : GatherCell(node, ((Reference.ToCell)reads[i]).Cell, i, cautions);
-            if (failed is not null) return (null, failed);
-            types.Add(value!.Type);
-            (si[i], others[i]) = (Values.Si(value) ?? double.NaN, Values.Other(value));
+            (CellValue? value, CellResult? failed) = reads[i] is Reference.ToRun run ? GatherRun(node, run, i, scratch.Cautions) : GatherCell(node, i, scratch.Cautions);
+            if (failed is not null) return failed;
+            scratch.Set(i, value!);
         }
-        return (new Inputs(types.MoveToImmutable(), si, others, [.. cautions.Distinct()]), null);
+        return null;
     }
 
-    private (CellValue? Value, CellResult? Failed) GatherCell(Node node, CellId id, int slot, List<Caution> cautions)
+    private (CellValue? Value, CellResult? Failed) GatherCell(Node node, int slot, List<Caution> cautions)
     {
-        Place place = node.Expression!.ReferencePlaces[slot];
-        if (graph.Find(id) is not { } target) return (null, Fail(node, InFile(node, NameFaults.EmptyCell(Near(node, id), place))));
-        if (target.Cell.Content is NoteContent) return (null, Fail(node, InFile(node, NameFaults.NoteCell(Near(node, id), place))));
+        Spot source = node.Sources[slot]!;
+        if (source.Node is not { } target) return (null, Fail(node, InFile(node, NameFaults.EmptyCell(Near(node, source.Id), node.Expression!.ReferencePlaces[slot]))));
+        if (target.Cell.Content is NoteContent) return (null, Fail(node, InFile(node, NameFaults.NoteCell(Near(node, source.Id), node.Expression!.ReferencePlaces[slot]))));
         if (target.Result?.Value is not { } value) return (null, Wait(node, target));
         Inherit(target, cautions);
         return (value, null);
@@ -73,17 +67,17 @@ internal sealed partial class Recalculation
 
     private CellResult Wait(Node node, Node target) => Fail(node, EvaluationFaults.Waits(Near(node, target.Id)) with { Cause = target.Result?.Fault?.Cause ?? target.Id.ToString() });
 
-    private CellResult Run(Node node, Inputs inputs, Frame frame)
+    private CellResult Run(Node node, double[] si, object?[] others, ImmutableArray<Caution> inherited, Frame frame)
     {
         Shape shape = node.Shape!;
         if (shape.Fault is { } unbound) return Fail(node, InFile(node, shape.In(node.Expression!, unbound)));
         events.Add(new CalculationEvent(node.Id, CellWork.Ran));
-        (frame.Si, frame.Others) = (inputs.Si, inputs.Others);
+        (frame.Si, frame.Others) = (si, others);
+        frame.Formats = shape.ShowsValues ? [.. node.Reads.Select(read => read is Reference.ToCell cell ? graph.Find(cell.Cell)?.Cell.Format : null)] : [];
         try
         {
             frame.Begin();
-            CellValue value = Values.Wrap(shape.Tree!.Type, shape.Run(frame, codes));
-            return Finish(node, value, inputs, frame);
+            return Finish(node, shape.Run(frame, codes), inherited, frame);
         }
         catch (EvaluationException exception)
         {
@@ -96,7 +90,7 @@ internal sealed partial class Recalculation
     }
 
     private Fault Located(Node node, Frame frame, Fault fault) =>
-        InFile(node, node.Shape!.In(node.Expression!, FaultPlace.Find(node.Shape.Tree!, frame, codes, fault)));
+        InFile(node, node.Shape!.In(node.Expression!, DeepStack.Run(() => FaultPlace.Find(node.Shape.Tree!, frame, codes, fault))));
 
     private CellResult OfLiteral(Node node, Literal literal)
     {
@@ -109,23 +103,23 @@ internal sealed partial class Recalculation
             TextLiteral text => new TextValue(text.Value),
             _ => throw new InvalidOperationException("An unknown literal."),
         };
-        return Finish(node, value, new Inputs([], [], [], []), null);
+        return Finish(node, value, [], null);
     }
 
     /// <summary>Checks the value against the cell's own words: type, unit, limits, kept result.</summary>
-    private CellResult Finish(Node node, CellValue value, Inputs inputs, Frame? frame)
+    private CellResult Finish(Node node, CellValue value, ImmutableArray<Caution> inherited, Frame? frame)
     {
         if (Declared(node, ref value) is { } fault) return Fail(node, InFile(node, fault));
         if (node.Cell.Format?.Unit is { } unit && Values.Si(value) is not null && TypeRules.DimensionOf(value.Type) != unit.Dimension) return Fail(node, EvaluationFaults.WrongUnit(unit.Symbol, value.Type.Phrase));
         if (node.Cell.Content is GivenContent { Within: { } limits } && Values.Si(value) is { } si && (si < limits.FromSi || si > limits.ToSi))
             return Fail(node, CallFaults.OutsideLimits(ValueText.Format(value, node.Cell.Format, workbook.Head.Units).Joined, limits.Text));
         bool check = value is TruthValue && node.Cell is { DeclaredType: null, Content: ResultContent };
-        IEnumerable<Caution> mine = (frame?.Cautions ?? []).Select(sentence => new Caution(sentence)).Concat(UnitNames(node));
+        bool cautious = frame is { Cautions.Count: > 0 } || node.Expression is { Literals.IsEmpty: false };
         return new CellResult
         {
-            Id = node.Id, Cell = node.Cell, Type = value.Type, Outcome = new Computed(value), Cautions = [.. mine, .. inputs.Cautions], IsCheck = check,
+            Id = node.Id, Cell = node.Cell, Type = value.Type, Outcome = new Computed(value), Cautions = cautious ? [.. (frame?.Cautions ?? []).Select(sentence => new Caution(sentence)), .. UnitNames(node), .. inherited] : inherited, IsCheck = check,
             Kept = KeptText.Compare(value, (node.Cell.Content as ResultContent)?.Kept, node.Cell.Format, workbook.Head.Units, check),
-            Bound = node.Shape?.Tree, References = References(node),
+            Bound = node.Shape?.Tree, References = node.References,
         };
     }
 
@@ -147,11 +141,11 @@ internal sealed partial class Recalculation
                 yield return new Caution($"{unit.Symbol} after a number is the unit, though a cell has that name.");
     }
 
-    private static ImmutableArray<CellReference> References(Node node) =>
-        [.. node.Reads.Select(read => read is Reference.ToRun run ? new CellReference(run.First, run.Last) : new CellReference(((Reference.ToCell)read).Cell))];
+    private static ImmutableArray<CellReference> ReferencesOf(ImmutableArray<Reference> reads) =>
+        reads.IsEmpty ? [] : [.. reads.Select(read => read is Reference.ToRun run ? new CellReference(run.First, run.Last) : new CellReference(((Reference.ToCell)read).Cell))];
 
     private static CellResult Fail(Node node, Fault fault) =>
-        new() { Id = node.Id, Cell = node.Cell, Outcome = new Faulted(fault), Bound = node.Shape?.Tree, References = References(node) };
+        new() { Id = node.Id, Cell = node.Cell, Outcome = new Faulted(fault), Bound = node.Shape?.Tree, References = node.References };
 
     /// <summary>The place in the expression as a place in the file.</summary>
     private static Fault InFile(Node node, Fault fault)

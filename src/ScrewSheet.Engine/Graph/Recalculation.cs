@@ -18,7 +18,10 @@ internal sealed partial class Recalculation
     private readonly NameIndex names = new();
     private readonly OwnFunctions own;
     private readonly List<CalculationEvent> events = [];
-    private readonly HashSet<Node> dirty = new(ReferenceEqualityComparer.Instance);
+    private readonly List<Node> dirty = [], changed = [];
+    private readonly Dictionary<string, PatternCache> patterns = [];
+    private readonly Scratch scratch = new();
+    private int calculations;
     private Workbook workbook;
     private ImmutableDictionary<CellId, CellResult>.Builder results = ImmutableDictionary.CreateBuilder<CellId, CellResult>();
 
@@ -54,7 +57,7 @@ internal sealed partial class Recalculation
         workbook = after;
         bool namesChanged = false;
         foreach (CellId id in Touched(before, after, cells)) namesChanged |= Change(id, CellIn(after, id));
-        if (namesChanged) ResolveAgain(graph.Nodes.Values.Where(node => node.Unresolved is not null).ToList());
+        if (namesChanged) ResolveAgain(graph.Nodes.Where(node => node.Unresolved is not null).ToList());
         return Finish(stop);
     }
 
@@ -89,16 +92,18 @@ internal sealed partial class Recalculation
         bool renamed = node?.Cell.Name != cell?.Name;
         if (renamed)
         {
-            // whoever read the cell by its name must look again; whoever read it by address finds the same
+            foreach (PatternCache known in patterns.Values) known.Forget();
+            // whoever read a cell by one of these names must look again; whoever read it by address finds the same
             if (node?.Cell.Name is { } old) names.Remove(id, old);
             if (cell is not null) Name(id, cell);
-            ResolveAgain(graph.Readers(id).ToList());
+            IEnumerable<CellId> named = new[] { node?.Cell.Name, cell?.Name }.OfType<string>().SelectMany(name => names.Having(id.Sheet, name));
+            ResolveAgain(named.Append(id).Distinct().SelectMany(graph.Readers).Distinct().ToList());
         }
         if (cell is null && node is not null)
         {
-            foreach (Node reader in graph.Readers(id)) dirty.Add(reader);
+            foreach (Node reader in graph.Readers(id)) MarkDirty(reader);
             graph.Remove(node);
-            dirty.Remove(node);
+            node.IsDirty = false;
             results.Remove(id);
         }
         else if (node is null && cell is not null) AddNode(id, cell);
@@ -110,7 +115,7 @@ internal sealed partial class Recalculation
     {
         bool same = TextOf(node.Cell.Content) == TextOf(cell.Content) && TextOf(cell.Content) is not null;
         node.Cell = cell;
-        if (same) dirty.Add(node);
+        if (same) MarkDirty(node);
         else ResolveAgain([node]);
     }
 
@@ -121,9 +126,14 @@ internal sealed partial class Recalculation
 
     private void AddNode(CellId id, Cell cell)
     {
-        Node node = new(id) { Cell = cell };
-        graph.Add(node);
-        Resolve(node);
+        Resolve(graph.Add(id, cell));
+    }
+
+    private void MarkDirty(Node node)
+    {
+        if (node.IsDirty) return;
+        node.IsDirty = true;
+        dirty.Add(node);
     }
 
     private void ResolveAgain(List<Node> nodes)
@@ -140,14 +150,21 @@ internal sealed partial class Recalculation
         (node.Expression, node.Unresolved, node.Shape) = (null, null, null);
         if (TextOf(node.Cell.Content) is { } text)
         {
-            (node.Expression, node.Unresolved) = CodeWriter.Resolve(text, new SheetScope(node.Id.Sheet, binder.Library, own.ByName, names));
+            (node.Expression, node.Unresolved) = Patterns(node.Id.Sheet).Resolve(text);
             if (node.Cell.Content is GivenContent && node.Expression is { References.IsEmpty: false } expression)
                 (node.Expression, node.Unresolved) = (null, CallFaults.GivenRefers(expression.ReferencePlaces[0]));
-            if (node.Expression?.Calls.FirstOrDefault(call => call.Fault is not null) is { } broken)
+            if (node.Expression is { Calls.IsEmpty: false } calling && calling.Calls.FirstOrDefault(call => call.Fault is not null) is { } broken)
                 (node.Expression, node.Unresolved) = (null, CallFaults.FunctionBroken(broken.Name, null));
         }
+        node.References = ReferencesOf(node.Reads);
         graph.Connect(node);
-        dirty.Add(node);
+        MarkDirty(node);
+    }
+
+    private PatternCache Patterns(string sheet)
+    {
+        if (!patterns.TryGetValue(sheet, out PatternCache? known)) patterns.Add(sheet, known = new PatternCache(new SheetScope(sheet, binder.Library, own.ByName, names)));
+        return known;
     }
 
     private static string? TextOf(CellContent content) => content switch
@@ -160,16 +177,19 @@ internal sealed partial class Recalculation
     private Calculation Finish(CancellationToken stop)
     {
         events.Clear();
-        Order order = Order.Of(graph, dirty);
+        dirty.RemoveAll(node => !node.IsDirty);
+        Order order = Order.Of(graph, dirty, ++calculations);
         Budget budget = new(stop);
         Frame frame = new(budget, workbook.Head.Units);
-        HashSet<Node> changed = new(ReferenceEqualityComparer.Instance);
         foreach (List<Node> level in order.Levels)
         {
             stop.ThrowIfCancellationRequested();
-            RunLevel(level, order, frame, changed);
+            RunLevel(level, 0, order, frame, []);
         }
+        foreach (Node node in dirty) node.IsDirty = false;
+        foreach (Node node in changed) node.HasChanged = false;
         dirty.Clear();
+        changed.Clear();
         ImmutableArray<Fault> faults = [.. workbook.Faults, .. own.Faults, .. Hiding()];
         return new Calculation(workbook, results.ToImmutable(), faults);
     }
@@ -178,52 +198,78 @@ internal sealed partial class Recalculation
         names.Sheets.Where(name => binder.Library.IsTypeName(name) || binder.Library.Function(name) is not null || own.ByName.ContainsKey(name) || CodeWriter.OwnNames.Contains(name) || name is "Math" or "Series")
             .Select(NameFaults.HiddenBySheet);
 
-    private void RunLevel(List<Node> level, Order order, Frame frame, HashSet<Node> changed)
+    /// <summary>Runs what is bound at once; what is not is bound together at the level's end.</summary>
+    private void RunLevel(List<Node> level, int from, Order order, Frame frame, List<(Node Node, Inputs Inputs)> unbound)
     {
-        List<(Node Node, Inputs Inputs)> ready = [];
-        foreach (Node node in level)
+        for (int i = from; i < level.Count; i++)
         {
-            if (order.Circles.TryGetValue(node, out IReadOnlyList<CellId>? circle)) Store(node, Fail(node, NameFaults.CellCircle(string.Join(" → ", circle.Select(Label)))), changed);
-            else if (dirty.Contains(node) || graph.Read(node).Any(changed.Contains)) Prepare(node, ready, changed);
+            Node node = level[i];
+            if (order.Circles.TryGetValue(node, out IReadOnlyList<CellId>? circle)) Store(node, Fail(node, NameFaults.CellCircle(string.Join(" → ", circle.Select(Label)))));
+            else if (node.IsDirty || WasInCircle(node) || graph.ReadsChanged(node))
+            {
+                if (!DeepStack.Inside && node.Expression is not null && node.Shape is not { IsPlain: true })
+                {
+                    int here = i;
+                    DeepStack.Run(() =>
+                    {
+                        RunLevel(level, here, order, frame, unbound);
+                        return true;
+                    });
+                    return;
+                }
+                Take(node, frame, unbound);
+            }
         }
-        Bind(ready);
-        foreach ((Node node, Inputs inputs) in ready) Store(node, Run(node, inputs, frame), changed);
+        Bind(unbound);
+        foreach ((Node node, Inputs inputs) in unbound) Store(node, Run(node, inputs.Si, inputs.Others, inputs.Cautions, frame));
     }
 
-    private void Prepare(Node node, List<(Node, Inputs)> ready, HashSet<Node> changed)
+    /// <summary>A cell may leave a circle without anything it reads changing.</summary>
+    private static bool WasInCircle(Node node) => node.Result?.Fault?.Kind == FaultKind.Circle;
+
+    private void Take(Node node, Frame frame, List<(Node, Inputs)> unbound)
     {
         CellContent content = node.Cell.Content;
-        if (content is NoteContent) Store(node, new CellResult { Id = node.Id, Cell = node.Cell }, changed);
-        else if (content is BrokenContent broken) Store(node, Fail(node, broken.Fault), changed);
-        else if (content is GivenContent { Literal: { } literal }) Store(node, OfLiteral(node, literal), changed);
-        else if (node.Unresolved is { } unresolved) Store(node, Fail(node, InFile(node, unresolved)), changed);
-        else
-        {
-            (Inputs? inputs, CellResult? failed) = Gather(node);
-            if (failed is not null) Store(node, failed, changed);
-            else ready.Add((node, inputs!));
-        }
+        if (content is NoteContent) Store(node, new CellResult { Id = node.Id, Cell = node.Cell });
+        else if (content is BrokenContent broken) Store(node, Fail(node, broken.Fault));
+        else if (content is GivenContent { Literal: { } literal }) Store(node, OfLiteral(node, literal));
+        else if (node.Unresolved is { } unresolved) Store(node, Fail(node, InFile(node, unresolved)));
+        else if (Gather(node) is { } failed) Store(node, failed);
+        else if (IsBound(node)) Store(node, Run(node, scratch.Si, scratch.Others, scratch.Inherited, frame));
+        else unbound.Add((node, scratch.Keep()));
     }
 
-    private void Bind(List<(Node Node, Inputs Inputs)> ready)
+    /// <summary>True where its shape suits the types of what it reads, or one known from before does.</summary>
+    private bool IsBound(Node node)
     {
-        var wanted = ready.Where(item => item.Node.Shape is null || !item.Node.SlotTypes.SequenceEqual(item.Inputs.Types)).ToList();
-        if (wanted.Count == 0) return;
-        IReadOnlyList<Shape> shapes = binder.Bind([.. wanted.Select(item => (item.Node.Expression!, item.Inputs.Types))], own.ByName);
-        for (int i = 0; i < wanted.Count; i++)
-        {
-            (wanted[i].Node.Shape, wanted[i].Node.SlotTypes) = (shapes[i], wanted[i].Inputs.Types);
-            events.Add(new CalculationEvent(wanted[i].Node.Id, CellWork.Bound));
-        }
+        if (node.Shape is not null && scratch.Types.SequenceEqual(node.SlotTypes.AsSpan())) return true;
+        if (binder.Known(node.Expression!, scratch.Types) is not { } known) return false;
+        Adopt(node, known.Shape, known.Slots);
+        return true;
     }
 
-    /// <summary>Keeps a result; a cell whose value, type and cautions are as before stops the change here.</summary>
-    private void Store(Node node, CellResult result, HashSet<Node> changed)
+    private void Adopt(Node node, Shape shape, ImmutableArray<CellType> types)
     {
-        bool same = node.Result is { } old && Equals(old.Outcome, result.Outcome) && old.Type == result.Type && old.Cautions.SequenceEqual(result.Cautions);
+        (node.Shape, node.SlotTypes) = (shape, types);
+        events.Add(new CalculationEvent(node.Id, CellWork.Bound));
+    }
+
+    private void Bind(List<(Node Node, Inputs Inputs)> unbound)
+    {
+        if (unbound.Count == 0) return;
+        IReadOnlyList<Shape> shapes = binder.Bind([.. unbound.Select(item => (item.Node.Expression!, item.Inputs.Types))], own.ByName);
+        for (int i = 0; i < unbound.Count; i++) Adopt(unbound[i].Node, shapes[i], unbound[i].Inputs.Types);
+    }
+
+    /// <summary>Keeps a result; a cell whose value, type, cautions and way of being shown are as before stops the change here.</summary>
+    private void Store(Node node, CellResult result)
+    {
+        bool same = node.Result is { } old && Equals(old.Outcome, result.Outcome) && old.Type == result.Type && old.Cautions.SequenceEqual(result.Cautions) && old.Cell.Format == result.Cell.Format;
         node.Result = result;
         results[node.Id] = result;
-        if (!same) changed.Add(node);
+        if (same || node.HasChanged) return;
+        node.HasChanged = true;
+        changed.Add(node);
     }
 
     private static string Label(CellId id) => id.ToString();

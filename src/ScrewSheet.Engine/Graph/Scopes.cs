@@ -44,30 +44,38 @@ internal sealed class FunctionScope(FunctionLibrary library, IReadOnlyDictionary
     public IEnumerable<string> Known() => parameters.Select(parameter => parameter.Name);
 }
 
-/// <summary>The names of a workbook's cells, sheet by sheet. A name that stands twice means the first cell.</summary>
+/// <summary>The names of a workbook's cells, sheet by sheet. A name that stands twice means the first cell in row order; both are in fault.</summary>
 internal sealed class NameIndex
 {
-    private readonly Dictionary<string, Dictionary<string, CellAddress>> sheets = [];
-
-    public bool IsSheet(string name) => sheets.ContainsKey(name);
+    private readonly Dictionary<string, Dictionary<string, SortedSet<CellAddress>>> sheets = [];
 
     public IEnumerable<string> Sheets => sheets.Keys;
 
+    public bool IsSheet(string name) => sheets.ContainsKey(name);
+
     public void AddSheet(string name) => sheets.TryAdd(name, []);
 
-    public void RemoveSheet(string name) => sheets.Remove(name);
+    public CellId? Find(string sheet, string name) => All(sheet, name) is { Count: > 0 } cells ? new CellId(sheet, cells.Min) : null;
 
-    public CellId? Find(string sheet, string name) =>
-        sheets.TryGetValue(sheet, out var names) && names.TryGetValue(name, out CellAddress address) ? new CellId(sheet, address) : null;
+    /// <summary>Every cell of that name.</summary>
+    public IReadOnlyCollection<CellId> Having(string sheet, string name) => [.. (All(sheet, name) ?? []).Select(address => new CellId(sheet, address))];
 
     public IEnumerable<string> SheetsWith(string name) => sheets.Where(sheet => sheet.Value.ContainsKey(name)).Select(sheet => sheet.Key);
 
     public IEnumerable<string> On(string sheet) => sheets.TryGetValue(sheet, out var names) ? names.Keys : [];
 
-    public bool Add(CellId id, string name) => sheets[id.Sheet].TryAdd(name, id.Address);
+    public void Add(CellId id, string name)
+    {
+        if (!sheets[id.Sheet].TryGetValue(name, out SortedSet<CellAddress>? cells)) sheets[id.Sheet].Add(name, cells = []);
+        cells.Add(id.Address);
+    }
 
     public void Remove(CellId id, string name)
     {
-        if (Find(id.Sheet, name) == id) sheets[id.Sheet].Remove(name);
+        if (All(id.Sheet, name) is not { } cells) return;
+        cells.Remove(id.Address);
+        if (cells.Count == 0) sheets[id.Sheet].Remove(name);
     }
+
+    private SortedSet<CellAddress>? All(string sheet, string name) => sheets.TryGetValue(sheet, out var names) ? names.GetValueOrDefault(name) : null;
 }

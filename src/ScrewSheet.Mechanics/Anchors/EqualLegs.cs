@@ -20,7 +20,7 @@ public static class EqualLegs
         NotFor = "Angles from the vertical or the horizontal (see FromHorizontalToIncluded), unequal legs, or 180°, where real legs stretch and the angle closes (see StretchedLine).")]
     [Formula("1/(2*Cos(includedAngle/2))")]
     [CautionWhen("includedAngle > 120*pi/180 + 1e-9", Wide)]
-    [Example("LegShare(90°)", "0.7071068")]
+    [Example("LegShare(90 °)", "0.7071068")]
     [Source(Statics, Standing.Derived)]
     [Source(Article, Standing.Read)]
     public static double LegShare(
@@ -34,7 +34,7 @@ public static class EqualLegs
     [Formula("load/(2*Cos(includedAngle/2))", Symbol = "T")]
     [CautionWhen("includedAngle > 120*pi/180 + 1e-9", Wide)]
     [CautionWhen("includedAngle < 20*pi/180", Narrow)]
-    [Example("LegTension(8 kN, 120°)", "8.00000 kN")]
+    [Example("LegTension(8 kN, 120 °)", "8.00000 kN")]
     [Source(Statics, Standing.Derived)]
     [Source(Article, Standing.Read)]
     public static Force LegTension(
@@ -48,7 +48,7 @@ public static class EqualLegs
         NotFor = "Included angles: 60° from the horizontal is an included angle of 60°, but 30° from the horizontal is one of 120°.")]
     [Formula("load/(2*Sin(fromHorizontal))", Symbol = "T")]
     [CautionWhen("fromHorizontal < 30*pi/180 - 1e-9", "Below 30° from the horizontal each leg carries more than the whole load.")]
-    [Example("LegTensionFromHorizontal(686.4655 N, 5°)", "3938.15 N")]
+    [Example("LegTensionFromHorizontal(686.4655 N, 5 °)", "3938.15 N")]
     [Source(SlingChart, Standing.Read)]
     public static Force LegTensionFromHorizontal(
         [Parameter("F", "kN", "load at the point where the legs meet", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -59,7 +59,7 @@ public static class EqualLegs
     /// <exception cref="DomainException">The angle is not above 0° and at most 90°.</exception>
     [Callable(Topic, "How much more than its share of the weight a sling leg carries, by its angle from the horizontal.", NotFor = "Included angles.")]
     [Formula("1/Sin(fromHorizontal)")]
-    [Example("SlingFactor(60°)", "1.154701")]
+    [Example("SlingFactor(60 °)", "1.154701")]
     [Source(SlingChart, Standing.Read)]
     public static double SlingFactor([Parameter("h", "°", "angle of each leg from the horizontal", Above = 0, AtMost = 90)] Angle fromHorizontal) =>
         1 / Math.Sin(FromHorizontal(fromHorizontal));
@@ -68,7 +68,7 @@ public static class EqualLegs
     /// <exception cref="DomainException">The angle is not above 0° and at most 90°.</exception>
     [Callable(Topic, "The part of its straight capacity that a sling leg keeps, by its angle from the horizontal.", NotFor = "Included angles.")]
     [Formula("Sin(fromHorizontal)")]
-    [Example("SlingCapacityFactor(60°)", "0.8660254")]
+    [Example("SlingCapacityFactor(60 °)", "0.8660254")]
     [Source(SlingChart, Standing.Read)]
     public static double SlingCapacityFactor([Parameter("h", "°", "angle of each leg from the horizontal", Above = 0, AtMost = 90)] Angle fromHorizontal) =>
         Math.Sin(FromHorizontal(fromHorizontal));
@@ -109,7 +109,7 @@ public static class EqualLegs
     /// <exception cref="DomainException">The angle is not above 0° and at most 90°.</exception>
     [Callable(Topic, "The included angle of two equal legs from their angle above the horizontal.", NotFor = "Legs that do not rise alike.")]
     [Formula("pi - 2*fromHorizontal", Symbol = "θ")]
-    [Example("FromHorizontalToIncluded(30°)", "120.0000°")]
+    [Example("FromHorizontalToIncluded(30 °)", "120.0000 °")]
     [Source("geometry", Standing.Derived)]
     public static Angle FromHorizontalToIncluded([Parameter("h", "°", "angle of each leg from the horizontal", Above = 0, AtMost = 90)] Angle fromHorizontal) =>
         Angle.FromRadians(Math.PI - (2 * FromHorizontal(fromHorizontal)));
@@ -118,7 +118,7 @@ public static class EqualLegs
     /// <exception cref="DomainException">A length is out of range or the spacing is not less than both legs together.</exception>
     [Callable(Topic, "The included angle of two equal legs from anchor spacing and leg length.", NotFor = "Legs of different length.")]
     [Formula("2*Asin(spacing/(2*legLength))", Symbol = "θ")]
-    [Example("IncludedAngle(0.4 m, 0.4 m)", "60.0000°")]
+    [Example("IncludedAngle(0.4 m, 0.4 m)", "60.0000 °")]
     [Source("geometry", Standing.Derived)]
     public static Angle IncludedAngle(
         [Parameter("w", "m", "distance between the anchors, less than both legs together", AtLeast = 0, AtMost = Most.Metres)] Length spacing,

@@ -29,7 +29,7 @@ public static class LegFailure
     [Let("l", "spacing/2/Sin(includedAngle/2)", "m")]
     [Formula("2*l - l*Cos(includedAngle/2)", Symbol = "x")]
     [CautionWhen("true", "The drop loads the surviving leg with a fall: see ShockBound.")]
-    [Example("SlidingDrop(0.4 m, 60°)", "0.4535898 m")]
+    [Example("SlidingDrop(0.4 m, 60 °)", "0.4535898 m")]
     [Source(Geometry, Standing.Derived)]
     public static Length SlidingDrop(
         [Parameter("w", "m", "distance between the anchors", AtLeast = 0, AtMost = Most.Metres)] Length spacing,
@@ -44,7 +44,7 @@ public static class LegFailure
     [Callable(Topic, "How far the load drops when one of two tied legs fails.", Assumes = "Legs knotted at the master point; anchors level.", NotFor = "Sliding rigs: see SlidingDrop.")]
     [Let("l", "spacing/2/Sin(includedAngle/2)", "m")]
     [Formula("l - l*Cos(includedAngle/2)", Symbol = "x")]
-    [Example("FixedLegDrop(0.4 m, 60°)", "0.05358984 m")]
+    [Example("FixedLegDrop(0.4 m, 60 °)", "0.05358984 m")]
     [Source(Geometry, Standing.Derived)]
     public static Length FixedLegDrop(
         [Parameter("w", "m", "distance between the anchors", AtLeast = 0, AtMost = Most.Metres)] Length spacing,
@@ -61,7 +61,7 @@ public static class LegFailure
     [Let("h", "l*Cos(includedAngle/2)", "m")]
     [Formula("Min(2*l - h, l - h + knotDistance)", Symbol = "x")]
     [CautionWhen("true", "The drop loads the surviving leg with a fall: see ShockBound.")]
-    [Example("LimiterDrop(0.4 m, 60°, 0.1 m)", "0.1535898 m")]
+    [Example("LimiterDrop(0.4 m, 60 °, 0.1 m)", "0.1535898 m")]
     [Source(Geometry, Standing.Derived)]
     public static Length LimiterDrop(
         [Parameter("w", "m", "distance between the anchors", AtLeast = 0, AtMost = Most.Metres)] Length spacing,

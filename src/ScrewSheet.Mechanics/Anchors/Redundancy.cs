@@ -92,7 +92,7 @@ public static class Redundancy
         [Parameter("y", "m", "y from the master point to the anchor of each leg", AtLeast = -Most.Metres, AtMost = Most.Metres)] Series<Length> y,
         [Parameter("z", "m", "z from the master point to the anchor of each leg", AtLeast = -Most.Metres, AtMost = Most.Metres)] Series<Length> z,
         [Parameter("EA", "kN", StiffnessSharing.StiffnessMeaning, Above = 0, AtMost = Most.AxialKilonewtons)] Series<Force> stiffness,
-        [Parameter("", "", "number of the leg that is lost, counted from 1", AtLeast = 1, AtMost = LegInputs.MostLegs)] double lostLeg)
+        [Parameter("i", "", "number of the leg that is lost, counted from 1", AtLeast = 1, AtMost = LegInputs.MostLegs)] double lostLeg)
     {
         Vector[] anchors = SpaceInputs.Anchors(x, y, z, 2);
         double lost = Admit.Between(lostLeg, 1, anchors.Length, Scale.None, nameof(lostLeg));

@@ -48,7 +48,7 @@ public static class SlidingRigs
         NotFor = "A real sliding rig, which has friction: see SlidingLegsWithFriction.")]
     [Formula("load/(2*Cos(includedAngle/2))", Symbol = "T")]
     [CautionWhen("true", Extends)]
-    [Example("SlidingLegs(10 kN, 60°)", "5.773503 kN")]
+    [Example("SlidingLegs(10 kN, 60 °)", "5.773503 kN")]
     [Source(Equal, Standing.Derived)]
     public static Force SlidingLegs(
         [Parameter("F", "kN", "load at the master point", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -61,7 +61,7 @@ public static class SlidingRigs
     [Formula("load/(1 + 2*Cos(sideAngle))", Symbol = "T")]
     [CautionWhen("true", Extends)]
     [CautionWhen("sideAngle > pi/2 + 1e-9", "Beyond 90° the side legs pull with the load and each leg carries more than all of it.")]
-    [Example("SlidingThreeLegs(8 kN, 45°)", "3.313708 kN")]
+    [Example("SlidingThreeLegs(8 kN, 45 °)", "3.313708 kN")]
     [Source(Article, Standing.Read)]
     public static Force SlidingThreeLegs(
         [Parameter("F", "kN", "load at the master point", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -73,7 +73,7 @@ public static class SlidingRigs
     [Callable(Topic, "The tension in every leg of one sliding line with any number of legs in a plane.", Assumes = "No friction; the rig has slid to where it balances.", NotFor = "Tied legs: see SharePlane.")]
     [NoFormula("Sums the unit vectors of the legs.")]
     [CautionWhen("true", Extends)]
-    [Example("SlidingLine(8 kN, Values(-45°, 0°, 45°))", "3.313708 kN")]
+    [Example("SlidingLine(8 kN, Values(-45 °, 0 °, 45 °))", "3.313708 kN")]
     [Source(Equal, Standing.Derived)]
     public static Force SlidingLine(
         [Parameter("F", "kN", "load at the master point", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -103,7 +103,7 @@ public static class SlidingRigs
     [Formula("r", Member = "Ratio")]
     [Formula("1/(1 + r)", Member = "LighterShare")]
     [CautionWhen("true", Extends)]
-    [Example("SlidingLegsWithFriction(10 kN, 60°, 0.25, 120°).LighterShare", "0.3720111")]
+    [Example("SlidingLegsWithFriction(10 kN, 60 °, 0.25, 120 °).LighterShare", "0.3720111")]
     [Source("capstan equation at the master point, with the balance of three forces", Standing.Derived)]
     public static FrictionLegs SlidingLegsWithFriction(
         [Parameter("F", "kN", "load at the master point", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,

@@ -105,7 +105,7 @@ public static class StiffnessSharing
     [Let("c", "Cos(sideAngle)", "")]
     [Formula("load/(1 + 2*c*c*c)", Symbol = "T_mid", Member = "Middle")]
     [Formula("load*c*c/(1 + 2*c*c*c)", Symbol = "T_side", Member = "Side")]
-    [Example("ThreeBar(8 kN, 45°).Middle", "4.686292 kN")]
+    [Example("ThreeBar(8 kN, 45 °).Middle", "4.686292 kN")]
     [Source("Timoshenko, Strength of Materials, three bars in a plane; derived again here", Standing.Derived)]
     public static ThreeBarTensions ThreeBar(
         [Parameter("F", "kN", "load along the middle leg", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -120,7 +120,7 @@ public static class StiffnessSharing
     /// <exception cref="DomainException">A value is out of range, the series differ in number, or the legs that stay taut do not hold the pull.</exception>
     [Callable(Topic, "How any number of tied legs in a plane share a pull, by their stiffness.", Assumes = Small, NotFor = "A pull that swings the master point: see TiedLegs.")]
     [NoFormula("Solves the stiffness of all taut legs for the movement, drops legs that would push, takes back legs that would pull, and repeats.")]
-    [Example("SharePlane(10 kN, 0°, Values(-30°, 0°, 30°), Values(0.5 m, 0.4 m, 0.6 m), Values(100 kN, 100 kN, 100 kN)).Largest", "4.782609 kN")]
+    [Example("SharePlane(10 kN, 0 °, Values(-30 °, 0 °, 30 °), Values(0.5 m, 0.4 m, 0.6 m), Values(100 kN, 100 kN, 100 kN)).Largest", "4.782609 kN")]
     [Source(Method, Standing.Derived)]
     public static LegSharing SharePlane(
         [Parameter("F", "kN", "load at the master point", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,

@@ -45,7 +45,7 @@ public static class UnequalLegs
     [Formula("load*Sin(firstAngle)/Sin(both)", Symbol = "T_2", Member = "Second")]
     [Formula("Max(load*Sin(secondAngle)/Sin(both), load*Sin(firstAngle)/Sin(both))", Symbol = "T_max", Member = "Largest")]
     [CautionWhen("firstAngle + secondAngle > 120*pi/180 + 1e-9", "Beyond 120° between the legs one of them carries more than the whole load.")]
-    [Example("TwoLegs(735.4988 N, 40°, 60°).First", "646.7868 N")]
+    [Example("TwoLegs(735.4988 N, 40 °, 60 °).First", "646.7868 N")]
     [Source(Lami, Standing.Derived)]
     public static LegPair TwoLegs(
         [Parameter("F", "kN", "load at the point where the legs meet", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,
@@ -92,7 +92,7 @@ public static class UnequalLegs
     [Formula("Abs(offAxis) < half ? load*Sin(half + Abs(offAxis))/Sin(includedAngle) : load", Symbol = "T_max", Member = "Largest")]
     [CautionWhen("Abs(offAxis) >= half - 1e-9", "The pull has swung to or past one leg: it carries everything and the other is slack.")]
     [CautionWhen("includedAngle < 45*pi/180 - 1e-9", "Narrow tied legs share badly when the pull wanders; measurements by a rescue trainer point to 45° to 60° as the practical optimum.")]
-    [Example("OffAxisLegs(1 kN, 60°, 5°).First", "0.6623090 kN")]
+    [Example("OffAxisLegs(1 kN, 60 °, 5 °).First", "0.6623090 kN")]
     [Source(Lami, Standing.Derived)]
     public static LegPair OffAxisLegs(
         [Parameter("F", "kN", "load at the point where the legs meet", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,

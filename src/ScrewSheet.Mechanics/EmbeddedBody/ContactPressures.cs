@@ -29,6 +29,7 @@ public static class ContactPressures
     [Callable(BodyText.Topic, "How is the pressure on the ice spread along the body?", Assumes = BodyText.Elastic, NotFor = BodyText.NotStrength)]
     [NoFormula("FiniteBodyDeflection times k/D at each depth")]
     [Source(BodyText.Hetenyi, Standing.SecondHand)]
+    [Example("Largest(ContactPressureAlong(4 kN, 50 mm, 3000 MPa, 440 N·m², 17 mm, 120 mm, 3))", "47.77166 MPa")]
     public static Series<Pressure> ContactPressureAlong(
         [Parameter("P", "kN", BodyText.Load, AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
         [Parameter("a", "mm", BodyText.Arm, AtLeast = 0, AtMost = Most.Millimetres, UsualTo = 300)] Length leverArm,
@@ -48,6 +49,7 @@ public static class ContactPressures
     [Callable(BodyText.Topic, "At which depths are the values along the body taken?")]
     [NoFormula("embeddedLength times i/(points − 1), i from 0")]
     [Source("Even division", Standing.Derived)]
+    [Example("Largest(DepthsAlong(120 mm, 5))", "120 mm")]
     public static Series<Length> DepthsAlong(
         [Parameter("L", "mm", BodyText.Length, Above = 0, AtMost = Most.Millimetres, UsualFrom = 30, UsualTo = 250)] Length embeddedLength,
         [Parameter("n", "", "how many depths, face and tip included", AtLeast = 2, AtMost = 10000)] int points = 25) =>

@@ -96,7 +96,7 @@ public static class Comparison
     [Callable("Everyday", "Are two values equal within a tolerance?")]
     [Formula("Abs(first - second) <= tolerance + 1e-12*Max(Abs(first), Abs(second))")]
     [Source("Arithmetic", Standing.Derived)]
-    [Example("Near(9.81 m/s², 9.80665 m/s², 0.01 m/s²)", "holds")]
+    [Example("Near(9.81 m/s², 9.80665 m/s², 0.01 m/s²)", "true")]
     public static bool Near<T>(
         [Parameter("a", "", "one value")] T first,
         [Parameter("b", "", "another of the same kind")] T second,

@@ -16,6 +16,7 @@ public static class Interpolation
         Assumes = "Straight lines between neighbouring rows.", NotFor = "Reading beyond the table's first or last row: that is refused.")]
     [NoFormula("straight line between the two rows on either side, found by bisection")]
     [Source("Arithmetic", Standing.Derived)]
+    [Example("Interpolate(Values(0 °C, 10 °C), Values(9 kN, 8 kN), 4 °C)", "8.6 kN")]
     public static TY Interpolate<TX, TY>(
         [Parameter("x_i", "", "the table's first column, strictly rising")] Series<TX> xs,
         [Parameter("y_i", "", "its second column, as long as the first")] Series<TY> ys,

@@ -44,7 +44,7 @@ public static class FreeFalls
     /// <exception cref="DomainException">A value is outside its limits.</exception>
     [Callable(Topics.Falls, "At what speed does air drag balance the weight?", Assumes = Drag, NotFor = "Small slow bodies, whose drag is viscous.")]
     [Formula("Sqrt(2 * mass * gn / (airDensity * frontalArea * dragCoefficient))", Symbol = "v_t")]
-    [Example("TerminalSpeed(85 kg, 1.21 kg/m³, 0.70 m², 1.0)", "44.3652667 m/s")]
+    [Example("TerminalSpeed(85 kg, 1.21 kg/m³, 0.70 m², 1.0)", "44.3652664 m/s")]
     [Source("v_t = sqrt(2 m g / (rho C A)); " + Works.OpenStax, Standing.Read)]
     public static Speed TerminalSpeed(
         [Parameter("m", "kg", "mass of the body", Above = 0, AtMost = Limits.MassKilograms)] Mass mass,

@@ -89,7 +89,7 @@ public static class RopeModuli
     [Callable(Topics.Impact, "By what part of its length does the rope stretch under this tension?", Assumes = "A linear rope.",
         NotFor = "Certified elongation: a linear rope stretches more than ropes are measured to.")]
     [Formula("tension / modulus", Symbol = "ε")]
-    [Example("RelativeStretch(9 kN, 24.0808663 kN)", "0.373740708")]
+    [Example("RelativeStretch(9 kN, 24.0808663 kN)", "0.373740707")]
     [Source("T = K x / L; " + Works.Goldstone, Standing.Read)]
     public static double RelativeStretch(
         [Parameter("T", "kN", "tension", AtLeast = 0, AtMost = Limits.ForceKilonewtons)] Force tension,

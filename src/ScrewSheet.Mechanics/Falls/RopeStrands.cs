@@ -53,7 +53,7 @@ public static class RopeStrands
     [Callable(Topics.Impact, "What modulus do so many strands have, by the certificate of this kind of rope?", Assumes = "Strands in parallel add; a linear rope.",
         NotFor = "Halving the force by clipping both strands: it rises.")]
     [NoFormula("RopeModulus with the test mass of the kind of rope, times strands in use over strands in the test.")]
-    [Example("RopeModulusInUse(6 kN, RopeUse.Half, 2)", "30929.4132 N")]
+    [Example("RopeModulusInUse(6 kN, RopeUse.Half, 2)", "30929.4131 N")]
     [CautionWhen("strands > 1", "A linear rope over-predicts the force on more strands, by up to about 20 %.")]
     [Source("K of strands in parallel; masses and strands of " + En892, Standing.SecondHand)]
     public static Force RopeModulusInUse(

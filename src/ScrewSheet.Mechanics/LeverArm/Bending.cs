@@ -29,7 +29,7 @@ public static class Bending
     /// <exception cref="DomainException">The depth is negative or the set angle is not between −90° and 90°.</exception>
     [Callable(Topic, "Ice lost along the axis of the body from its depth square to the face.", NotFor = "Guessing the depth: measure it.")]
     [Formula("depth/Cos(setAngle)", Symbol = "c")]
-    [Example("IceLostAlongAxis(40 mm, 15°)", "41.4110 mm")]
+    [Example("IceLostAlongAxis(40 mm, 15 °)", "41.4110 mm")]
     [Source("geometry", Standing.Derived)]
     public static Length IceLostAlongAxis(
         [Parameter("c_n", "mm", "depth of ice lost, square to the face", AtLeast = 0, AtMost = Most.Millimetres)] Length depth,

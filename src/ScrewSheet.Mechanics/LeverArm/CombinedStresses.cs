@@ -85,7 +85,7 @@ public static class CombinedStresses
     [Let("d", "outerDiameter - 2*wall", "m")]
     [Let("A", "pi/4*(Pow(D, 2) - Pow(d, 2))", "m²")]
     [Formula("4*transverse/(3*A)*(D*D + D*d + d*d)/(D*D + d*d)", Symbol = "τ")]
-    [Example("PeakShearStress(1931.852 N, 17 mm, 1.5 mm)", "52.56979 MPa")]
+    [Example("PeakShearStress(1931.852 N, 17 mm, 1.5 mm)", "52.56980 MPa")]
     [Source(Beam, Standing.Derived)]
     public static Pressure PeakShearStress(
         [Parameter("V", "kN", "load square to the body", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force transverse,
@@ -109,7 +109,7 @@ public static class CombinedStresses
     /// <exception cref="DomainException">A stress is absurd or not finite.</exception>
     [Callable(Topic, "The equivalent stress of a normal and a shear stress at one and the same point.", NotFor = "Stresses that act at different points.")]
     [Formula("Sqrt(Pow(normalStress, 2) + 3*Pow(shearStress, 2))", Symbol = "σ_eq")]
-    [Example("EquivalentStress(35.43423 MPa, 262.8489 MPa)", "456.6446 MPa")]
+    [Example("EquivalentStress(35.43423 MPa, 262.8489 MPa)", "456.6445 MPa")]
     [Source(VonMises, Standing.FromMemory)]
     public static Pressure EquivalentStress(
         [Parameter("σ", "MPa", "normal stress at the point", AtLeast = -Most.Megapascals, AtMost = Most.Megapascals)] Pressure normalStress,

@@ -31,7 +31,7 @@ public static class Deflections
     /// <exception cref="DomainException">A value is out of range or absurd.</exception>
     [Callable(Topic, "How far the load turns the end of the free arm, its root held rigidly.", Assumes = Rigid, NotFor = Elastic)]
     [Formula("transverse*Pow(leverArm, 2)/(2*youngsModulus*secondMoment)", Symbol = "θ")]
-    [Example("CantileverSlope(1 kN, 50 mm, 200 GPa, 2214.087 mm⁴)", "0.002822835 rad")]
+    [Example("CantileverSlope(1 kN, 50 mm, 200 GPa, 2214.087 mm⁴)", "0.002822834 rad")]
     [Source(Tables, Standing.FromMemory)]
     public static Angle CantileverSlope(
         [Parameter("F", "kN", "load square to the body", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force transverse,

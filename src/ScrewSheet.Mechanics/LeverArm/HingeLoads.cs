@@ -16,7 +16,7 @@ public static class HingeLoads
     /// <exception cref="DomainException">A value is out of range or absurd.</exception>
     [Callable(Topic, "The load at the hanger at which the tube first yields.", Assumes = "Elastic; the load runs down the face; no offset of the load line from the axis.", NotFor = Folding)]
     [Formula("yieldStrength/(Abs(Sin(setAngle))/area + leverArm*Cos(setAngle)/elasticModulus)", Symbol = "F_el")]
-    [Example("FirstYieldLoad(73.04203 mm², 260.4808 mm³, 517.1068 MPa, 50 mm, 10°)", "2701.511 N")]
+    [Example("FirstYieldLoad(73.04203 mm², 260.4808 mm³, 517.1068 MPa, 50 mm, 10 °)", "2701.511 N")]
     [Source("EN 1993-1-1:2005, equation 6.1", Standing.FromMemory)]
     public static Force FirstYieldLoad(
         [Parameter("A", "mm²", "area of the metal", Above = 0, AtMost = Most.SquareMillimetres)] Area area,
@@ -37,7 +37,7 @@ public static class HingeLoads
     [NoFormula("Newton's method on F a cos α = M_pl (1 − (F |sin α|/N_pl)^1.7), from above, where it converges without overshoot.")]
     [Let("d", "outerDiameter - 2*wall", "m")]
     [CautionWhen("leverArm < 2*Sqrt(3)*(Pow(outerDiameter, 3) - Pow(d, 3))/(3*(Pow(outerDiameter, 2) - Pow(d, 2)))", ShortArm)]
-    [Example("HingeLoad(17 mm, 1.5 mm, 517.1068 MPa, 50 mm, 10°)", "3792.469 N")]
+    [Example("HingeLoad(17 mm, 1.5 mm, 517.1068 MPa, 50 mm, 10 °)", "3792.469 N")]
     [Source(Own, Standing.Derived)]
     [Source("EN 1993-1-1:2005, 6.2.9.1, rule for circular hollow sections", Standing.FromMemory)]
     public static Force HingeLoad(
@@ -57,7 +57,7 @@ public static class HingeLoads
     /// <exception cref="DomainException">A value is out of range or absurd.</exception>
     [Callable(Topic, "The load at the hanger at which a tube on a short arm forms a plastic hinge, shear included.", Assumes = "Section class 1 or 2; the load runs down the face.", NotFor = Folding)]
     [NoFormula("Brent's method to 1e-12 of the load on F a cos α = s M_pl (1 − (F |sin α|/(s N_pl))^1.7), s from ShearReduction at F cos α.")]
-    [Example("HingeLoadWithShear(17 mm, 1.5 mm, 517.1068 MPa, 50 mm, 10°)", "3792.469 N")]
+    [Example("HingeLoadWithShear(17 mm, 1.5 mm, 517.1068 MPa, 50 mm, 10 °)", "3792.469 N")]
     [Source(Own, Standing.Derived)]
     [Source("EN 1993-1-1:2005, 6.2.8 and 6.2.9.1", Standing.FromMemory)]
     public static Force HingeLoadWithShear(
@@ -88,7 +88,7 @@ public static class HingeLoads
         Assumes = "Rigid-plastic hinge at the ice face; the wall neither cracks nor collapses; thread and hanger hold.",
         NotFor = "Brittle tubes, notched thread roots, welds and crimps: compare the rotation with RotationCapacity.")]
     [NoFormula("Newton's method on F a cos φ = M_pl (1 − (F sin φ/N_pl)^1.7), from above, where it converges without overshoot.")]
-    [Example("FoldOverLoad(186.9341 N·m, 37.77053 kN, 50 mm, 60°)", "7133.05 N")]
+    [Example("FoldOverLoad(186.9341 N·m, 37.77053 kN, 50 mm, 60 °)", "7133.05 N")]
     [Source(Own, Standing.Derived)]
     public static Force FoldOverLoad(
         [Parameter("M_pl", "N·m", "plastic moment of the section", Above = 0, AtMost = Most.NewtonMetres)] Torque plasticMoment,
@@ -107,7 +107,7 @@ public static class HingeLoads
         NotFor = "Large rotations: without the pull's effect it is too high; see FoldOverLoad.")]
     [Formula("plasticMoment/(leverArm*Cos(rotation))", Symbol = "F")]
     [CautionWhen("rotation > 60*pi/180 + 1e-9", "Beyond about 60° the pull along the arm matters: see FoldOverLoad.")]
-    [Example("FoldOverLoadBendingOnly(186.9341 N·m, 50 mm, 60°)", "7477.364 N")]
+    [Example("FoldOverLoadBendingOnly(186.9341 N·m, 50 mm, 60 °)", "7477.364 N")]
     [Source(Own, Standing.Derived)]
     public static Force FoldOverLoadBendingOnly(
         [Parameter("M_pl", "N·m", "plastic moment of the section", Above = 0, AtMost = Most.NewtonMetres)] Torque plasticMoment,
@@ -121,7 +121,7 @@ public static class HingeLoads
         NotFor = "Thread roots, welds and crimps, which lower the strain at fracture: take it from a test.")]
     [Formula("2*ultimateStrain/outerDiameter*hingeLength", Symbol = "φ_u")]
     [CautionWhen("true", "A rough limit: record the energy or the deflection of a test, not its peak load alone.")]
-    [Example("RotationCapacity(17 mm, 0.20, 17 mm)", "22.91831°")]
+    [Example("RotationCapacity(17 mm, 0.20, 17 mm)", "22.91831 °")]
     [Source("curvature at fracture times hinge length, derived here", Standing.Derived)]
     public static Angle RotationCapacity(
         [Parameter("D", "mm", "outer diameter", Above = 0, AtMost = Most.Millimetres)] Length outerDiameter,

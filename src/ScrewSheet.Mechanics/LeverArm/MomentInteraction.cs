@@ -43,7 +43,7 @@ public static class MomentInteraction
     /// <exception cref="DomainException">The load exceeds what the section holds, or a value is out of range.</exception>
     [Callable(Topic, "The load along the body over what the section holds.", NotFor = "Loads beyond the plastic axial load.")]
     [Formula("Abs(axial)/plasticAxialLoad", Symbol = "n")]
-    [Example("AxialRatio(1736.482 N, 37770.53 N)", "0.04597451")]
+    [Example("AxialRatio(1736.482 N, 37770.53 N)", "0.04597452")]
     [Source(CodeRule, Standing.FromMemory)]
     public static double AxialRatio(
         [Parameter("N", "kN", "load along the body, positive outward; its sign does not matter here", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force axial,

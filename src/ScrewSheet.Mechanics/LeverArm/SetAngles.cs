@@ -40,7 +40,7 @@ public static class SetAngles
     [Formula("load*Sin(setAngle)", Symbol = "N")]
     [CautionWhen("setAngle > 15*pi/180 + 1e-9", Hanging)]
     [CautionWhen("setAngle < -1e-9", Raised)]
-    [Example("AxialLoad(10 kN, 15°)", "2588.190 N")]
+    [Example("AxialLoad(10 kN, 15 °)", "2588.190 N")]
     [Source(Statics, Standing.Derived)]
     public static Force AxialLoad(
         [Parameter("F", "kN", "load, positive down the face", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
@@ -54,7 +54,7 @@ public static class SetAngles
     [Formula("load*Cos(setAngle)", Symbol = "V")]
     [CautionWhen("setAngle > 15*pi/180 + 1e-9", Hanging)]
     [CautionWhen("setAngle < -1e-9", Raised)]
-    [Example("TransverseLoad(10 kN, 15°)", "9659.258 N")]
+    [Example("TransverseLoad(10 kN, 15 °)", "9659.258 N")]
     [Source(Statics, Standing.Derived)]
     public static Force TransverseLoad(
         [Parameter("F", "kN", "load, positive down the face", AtLeast = -Most.Kilonewtons, AtMost = Most.Kilonewtons)] Force load,
@@ -69,7 +69,7 @@ public static class SetAngles
     [Formula("load*Cos(β)", Symbol = "V", Member = "Transverse")]
     [CautionWhen("setAngle > 15*pi/180 + 1e-9", Hanging)]
     [CautionWhen("setAngle < -1e-9", Raised)]
-    [Example("PullComponents(10 kN, 10°, 5°).Axial", "2588.190 N")]
+    [Example("PullComponents(10 kN, 10 °, 5 °).Axial", "2588.190 N")]
     [Source(Statics, Standing.Derived)]
     public static ScrewPull PullComponents(
         [Parameter("F", "kN", "load along its own line, positive away from the body's hanger", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load,

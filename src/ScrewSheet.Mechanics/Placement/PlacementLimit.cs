@@ -1,3 +1,4 @@
+using System.Globalization;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
 
@@ -48,6 +49,10 @@ public sealed record PlacementLimit
     /// <summary>True where the runner-up lies within 10 % of the governing mode: then neither may be called the weaker.</summary>
     [Member("", "", "true where the runner-up lies within 10 % of the governing mode")]
     public bool IsTie => HasRunnerUp && ranked[1].Newtons <= ranked[0].Newtons * (1 + TieShare);
+
+    /// <summary>Every mode that acts with its design resistance in kN, the weakest first.</summary>
+    [Member("", "", "every mode that acts with its design resistance in kN, the weakest first")]
+    public string Ranking => string.Join(", ", ranked.Select(mode => string.Create(CultureInfo.InvariantCulture, $"{mode.Mode} {mode.Newtons / 1000:F2} kN")));
 
     /// <summary>Design load over design resistance; above 1 the limit state is reached.</summary>
     /// <exception cref="DomainException">No mode acts, or the resistance is zero.</exception>

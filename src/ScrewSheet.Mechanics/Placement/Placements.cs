@@ -17,7 +17,7 @@ public static class Placements
     [Callable(Topic, "Which screw stands how in which ice?", Assumes = "Thread diameter and contact width are those of the tube unless changed by 'with'; all factors are 1.", NotFor = "Ice whose strengths were not estimated on the spot.")]
     [NoFormula("collects what is given; values are checked when the placement is assessed")]
     [Source("collects inputs", Standing.Derived)]
-    [Example("PlaceScrew(TubeAtThreadRoot(20 mm, 17 mm, 14 mm), Materials.Steel4130Normalised, 130 mm, 10°, 0 mm, 40 mm, 10 mm, 10 mm, 20 MPa, 1.1 MPa).ThreadDiameter", "20.0000 mm")]
+    [Example("PlaceScrew(TubeAtThreadRoot(20 mm, 17 mm, 14 mm), Materials.Steel4130Normalised, 130 mm, 10 °, 0 mm, 40 mm, 10 mm, 10 mm, 20 MPa, 1.1 MPa).ThreadDiameter", "20.0000 mm")]
     public static ScrewPlacement PlaceScrew(
         [Parameter("", "", "section of the tube that carries the load, see Tube and TubeAtThreadRoot")] TubeSection tube,
         [Parameter("", "", "material of the tube, see Materials")] Material material,
@@ -64,7 +64,7 @@ public static class Placements
     [NoFormula("the modes in order: half cone (analogue), first yield, hinge at the face, hinge and rotation in crushing ice over cos α, thread over sin α, fold-over then thread, tearing at the rotation 2 ε_u, rated hanger")]
     [Source("EN 1990, partial factor format", Standing.FromMemory)]
     [Source("modes by FirstYieldLoad, HingeLoad, LongBodyCrushing, ShortBodyCrushing, ThreadPullOut, FoldOverLoad and IceHalfConeAnalogue; their order as a national guides' school's laboratory page describes it", Standing.Read)]
-    [Example("AssessPlacement(PlaceScrew(TubeAtThreadRoot(20 mm, 17 mm, 14 mm), Materials.Steel4130Normalised, 130 mm, 10°, 0 mm, 40 mm, 10 mm, 10 mm, 20 MPa, 1.1 MPa), 8 kN).ComesOut.Resistance", "5.529203 kN")]
+    [Example("AssessPlacement(PlaceScrew(TubeAtThreadRoot(20 mm, 17 mm, 14 mm), Materials.Steel4130Normalised, 130 mm, 10 °, 0 mm, 40 mm, 10 mm, 10 mm, 20 MPa, 1.1 MPa), 8 kN).ComesOut.Resistance", "5.529203 kN")]
     public static PlacementAssessment AssessPlacement(
         [Parameter("", "", "the placement, see PlaceScrew")] ScrewPlacement placement,
         [Parameter("E_k", "kN", "load at the hanger down the face, before its partial factor", AtLeast = 0, AtMost = Most.Kilonewtons)] Force load)

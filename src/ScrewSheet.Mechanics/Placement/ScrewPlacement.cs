@@ -11,8 +11,6 @@ public sealed record ScrewPlacement
 {
     private readonly double? rating, tension, strain;
 
-    internal ScrewPlacement() { }
-
     /// <summary>The section that carries the load.</summary>
     [Member("", "", "section of the tube that carries the load; at a thread the root")]
     public required TubeSection Tube { get; init; }

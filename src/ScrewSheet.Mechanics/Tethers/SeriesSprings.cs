@@ -14,7 +14,7 @@ public static class SeriesSprings
     /// <exception cref="DomainException">A rate is 0, negative or beyond 10¹² kN/m.</exception>
     [Callable(Topics.Tethers, "How stiff are two springs one behind the other?", Assumes = "Both carry the same force; " + Rigid + ".", NotFor = "Springs side by side, whose rates add.")]
     [Formula("1 / (1 / first + 1 / second)", Symbol = "k")]
-    [Example("TwoSpringsInValues(200 kN/m, 60 kN/m)", "46153.8462 N/m")]
+    [Example("TwoSpringsInSeries(200 kN/m, 60 kN/m)", "46153.8462 N/m")]
     [Source("1/k = 1/k1 + 1/k2; springs in series", Standing.Derived)]
     public static ForcePerLength TwoSpringsInSeries(
         [Parameter("k1", "kN/m", "one spring rate", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] ForcePerLength first,
@@ -25,7 +25,7 @@ public static class SeriesSprings
     /// <exception cref="DomainException">A rate is 0, negative or beyond 10¹² kN/m, or there is none.</exception>
     [Callable(Topics.Tethers, "How stiff is a chain of springs?", Assumes = "All carry the same force; " + Rigid + ".", NotFor = "Springs side by side, whose rates add.")]
     [NoFormula("One over the sum of one over each rate.")]
-    [Example("SpringsInValues(Values(12.0404331 kN/m, 200 kN/m, 60 kN/m))", "9549.25989 N/m")]
+    [Example("SpringsInSeries(Values(12.0404331 kN/m, 200 kN/m, 60 kN/m))", "9549.25989 N/m")]
     [Source("1/k = sum of 1/k_i; springs in series", Standing.Derived)]
     public static ForcePerLength SpringsInSeries(
         [Parameter("k", "kN/m", "spring rates, in any order", Above = 0, AtMost = Limits.StiffnessKilonewtonsPerMetre)] Series<ForcePerLength> springs)
@@ -41,7 +41,7 @@ public static class SeriesSprings
     /// <exception cref="DomainException">A value is outside its limits.</exception>
     [Callable(Topics.Tethers, "How stiff is a tether together with anchor and body?", Assumes = "All carry the same force; a rigid anchor or body is written as 1e12 kN/m.", NotFor = "Slings that stiffen under load: one modulus does not fit them.")]
     [Formula("1 / (tetherLength / modulus + 1 / anchorStiffness + 1 / bodyStiffness)", Symbol = "k")]
-    [Example("TetherStiffness(24.0808663 kN, 2 m, 200 kN/m, 60 kN/m)", "9549.25991 N/m")]
+    [Example("TetherStiffness(24.0808663 kN, 2 m, 200 kN/m, 60 kN/m)", "9549.25993 N/m")]
     [Source("1/k = L/K + 1/k_anchor + 1/k_body; springs in series", Standing.Derived)]
     public static ForcePerLength TetherStiffness(
         [Parameter("K", "kN", "modulus of the tether", Above = 0, AtMost = Limits.ForceKilonewtons)] Force modulus,

@@ -34,8 +34,8 @@ public static class DrilledThreads
     [Formula("mouthSpacing/(2*Cos(fromFace))", Member = "HoleLength", Symbol = "l")]
     [Formula("mouthSpacing*mouthSpacing*Tan(fromFace)/4", Member = "IceArea", Symbol = "A")]
     [Source("Plane geometry; layouts published: 45 to 50° at 170 to 200 mm, and 60° with a 210 to 220 mm screw", Standing.Derived)]
-    [Example("DrilledThread(180 mm, 60°).Depth", "155.8846 mm")]
-    [Example("DrilledThread(180 mm, 45°).IceArea", "8100.00 mm²")]
+    [Example("DrilledThread(180 mm, 60 °).Depth", "155.8846 mm")]
+    [Example("DrilledThread(180 mm, 45 °).IceArea", "8100.00 mm²")]
     public static DrilledThreadGeometry DrilledThread(
         [Parameter("s", "mm", "spacing of the two mouths on the face", Above = 0, AtMost = Most.Millimetres, UsualFrom = 150, UsualTo = 250)] Length mouthSpacing,
         [Parameter("ψ", "°", "angle between each hole and the face (90° would be square into it)", Above = 0, Below = 90, UsualFrom = 40, UsualTo = 65)] Angle fromFace)

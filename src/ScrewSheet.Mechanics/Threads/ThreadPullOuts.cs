@@ -61,7 +61,7 @@ public static class ThreadPullOuts
     [Callable(Topic, "Which load along the face does the thread limit while the body stands straight?", Assumes = "The body is straight; only F sin α pulls along it.", NotFor = "A body that has folded: then the whole pull is axial and ThreadPullOut counts.")]
     [NoFormula("pull-out divided by the sine of the set angle; does not act at a set angle of 0 or less")]
     [Source("statics: axial part F sin α", Standing.Derived)]
-    [Example("ThreadLimit(4.146902 kN, 10°).Force", "23.88106 kN")]
+    [Example("ThreadLimit(4.146902 kN, 10 °).Force", "23.88106 kN")]
     public static Capacity ThreadLimit(
         [Parameter("N_po", "kN", "axial pull-out, see ThreadPullOut", AtLeast = 0, AtMost = Most.Kilonewtons)] Force pullOut,
         [Parameter("α", "°", SetAngles.Meaning, Above = -90, Below = 90)] Angle setAngle)

@@ -58,6 +58,7 @@ public static class GroupTests
         NotFor = "Saying which group differs.")]
     [NoFormula("mean square between groups over mean square within, the grand mean taken off first; F distribution")]
     [Source(Works.StrdAnova, Standing.Read)]
+    [Example("OneWayAnova(Values(9.1 kN, 9.8 kN, 10.4 kN, 8.7 kN, 9.2 kN, 11.9 kN), Values(1, 1, 1, 2, 2, 2)).Statistic", "0.0246063")]
     public static AnalysisOfVariance<T> OneWayAnova<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("g", "", Says.Groups)] Series<double> group) where T : struct
@@ -78,6 +79,7 @@ public static class GroupTests
     [Callable(Topics.Comparisons, "Do several designs scatter differently?", Assumes = "Independent specimens.")]
     [NoFormula("one-way analysis of variance of the absolute distances from each group's median or mean")]
     [Source(Works.Levene, Standing.SecondHand)]
+    [Example("EqualSpreadTest(Values(9.1 kN, 9.8 kN, 10.4 kN, 8.7 kN, 9.2 kN, 11.9 kN), Values(1, 1, 1, 2, 2, 2)).Statistic", "0.5453172")]
     public static SpreadComparison EqualSpreadTest<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("g", "", Says.Groups)] Series<double> group,

@@ -34,6 +34,7 @@ public static class TwoSampleTests
     [Callable(Topics.Comparisons, "Do two designs differ in mean strength?", Assumes = "Independent specimens; strength near normal; the spreads may differ.", NotFor = NotFor)]
     [NoFormula("difference over the root of s1²/n1 + s2²/n2, Student's t at the degrees of freedom of Welch and Satterthwaite")]
     [Source(Works.TwoSamples, Standing.FromMemory)]
+    [Example("WelchTest(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), Values(8.7 kN, 9.2 kN, 9.9 kN, 9 kN, 9.4 kN)).Statistic", "1.780327")]
     public static MeanComparison<T> WelchTest<T>(
         [Parameter("x1", "", "the test results of the first design")] Series<T> first,
         [Parameter("x2", "", "the test results of the second design")] Series<T> second,
@@ -44,6 +45,7 @@ public static class TwoSampleTests
     [Callable(Topics.Comparisons, "Do two designs differ in mean strength, if their spread is the same?", Assumes = "Independent specimens; strength near normal; equal spread.", NotFor = NotFor)]
     [NoFormula("difference over the pooled standard deviation times the root of 1/n1 + 1/n2, Student's t at n1 + n2 - 2 degrees of freedom")]
     [Source(Works.TwoSamples, Standing.FromMemory)]
+    [Example("PooledTest(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), Values(8.7 kN, 9.2 kN, 9.9 kN, 9 kN, 9.4 kN)).Statistic", "1.780327")]
     public static MeanComparison<T> PooledTest<T>(
         [Parameter("x1", "", "the test results of the first design")] Series<T> first,
         [Parameter("x2", "", "the test results of the second design")] Series<T> second,
@@ -54,6 +56,7 @@ public static class TwoSampleTests
     [Callable(Topics.Comparisons, "Do two treatments differ when each pair was tested together?", Assumes = "Each value of the first series belongs to the same piece, place or day as the value beside it; differences near normal.", NotFor = NotFor)]
     [NoFormula("mean of the differences over their standard error, Student's t at n - 1 degrees of freedom")]
     [Source(Works.TwoSamples, Standing.FromMemory)]
+    [Example("PairedTest(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), Values(8.7 kN, 9.2 kN, 9.9 kN, 9 kN, 9.4 kN)).Statistic", "10.59027")]
     public static MeanComparison<T> PairedTest<T>(
         [Parameter("x1", "", "the results of the first treatment, one a pair")] Series<T> first,
         [Parameter("x2", "", "the results of the second treatment, one a pair")] Series<T> second,

@@ -27,6 +27,7 @@ public static class Capability
     [Callable(Topics.Control, "How far does the process keep clear of a single limit?", Assumes = Assumed, NotFor = "A process that drifts, or a handful of pieces.")]
     [NoFormula("distance of the mean from the limit over three standard deviations, with the usual approximate interval")]
     [Source(Works.Capability, Standing.FromMemory)]
+    [Example("CapabilityToLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 8 kN).Index", "1.170394")]
     public static CapabilityIndex CapabilityToLimit<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("L", "", "the specification limit")] T limit,
@@ -42,6 +43,7 @@ public static class Capability
     [Callable(Topics.Control, "How far does the process keep clear of both limits?", Assumes = Assumed, NotFor = "A process that drifts, or a handful of pieces.")]
     [NoFormula("the smaller of both distances over three standard deviations, with the usual approximate interval")]
     [Source(Works.Capability, Standing.FromMemory)]
+    [Example("CapabilityBetweenLimits(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 8 kN, 12 kN).Index", "1.170394")]
     public static CapabilityIndex CapabilityBetweenLimits<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("LSL", "", "the lower specification limit")] T lower,

@@ -40,6 +40,7 @@ public static class ControlCharts
     [Callable(Topics.Control, "Does the process hold steady (chart of means and ranges)?", Assumes = "Values in the order of making; each subgroup made under the same conditions.", NotFor = "Saying whether the product is strong enough: control limits are no specification.")]
     [NoFormula("grand mean plus and minus A2 mean ranges; D3 and D4 mean ranges for the ranges; constants computed")]
     [Source(Works.Charts, Standing.SecondHand)]
+    [Example("MeanRangeChart(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN, 9.9 kN), 2).Centre", "9.8 kN")]
     public static ControlChart<T> MeanRangeChart<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("n", "", "how many values make one subgroup", AtLeast = 2, AtMost = 25)] double subgroupSize) where T : struct
@@ -56,6 +57,7 @@ public static class ControlCharts
     [Callable(Topics.Control, "Does the process hold steady (chart of single values)?", Assumes = "Values in the order of making; normally distributed.", NotFor = "Saying whether the product is strong enough: control limits are no specification.")]
     [NoFormula("mean plus and minus three mean moving ranges over d2 of two values")]
     [Source(Works.Charts, Standing.SecondHand)]
+    [Example("IndividualsChart(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Upper", "11.64108 kN")]
     public static ControlChart<T> IndividualsChart<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct
     {
         double[] values = [.. Sample.Spread(sample, 3)];

@@ -95,6 +95,7 @@ public static class DistributionFreeLimits
     [Callable(Topics.DistributionFree, "Which strength do at least this share exceed, without assuming a distribution?", Assumes = Independent, NotFor = "Small batches: it refuses where even the weakest specimen is no limit.")]
     [NoFormula("the specimen of the largest rank that is still a limit at the confidence")]
     [Source(Works.Cmh17, Standing.SecondHand)]
+    [Example("DistributionFreeLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.5).Limit", "9.1 kN")]
     public static ToleranceLimit<T> DistributionFreeLimit<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("p", "", Says.Content, Above = 0, Below = 1, UsualFrom = 0.5)] double content,

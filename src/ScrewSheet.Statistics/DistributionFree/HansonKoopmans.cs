@@ -23,6 +23,7 @@ public static class HansonKoopmans
         NotFor = "More than 28 specimens: DistributionFreeLimit needs no assumption there.")]
     [NoFormula("x_r (x_1 / x_r)^k with rank and factor computed for the sample size")]
     [Source(Works.Vangel, Standing.SecondHand)]
+    [Example("HansonKoopmansBBasis(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "6.586282 kN")]
     public static ToleranceLimit<T> HansonKoopmansBBasis<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct
     {
         double[] sorted = Sample.Sorted(Sample.Positive(sample, 2));

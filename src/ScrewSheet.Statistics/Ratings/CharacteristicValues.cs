@@ -33,6 +33,7 @@ public static class CharacteristicValues
         NotFor = "A design value: partial factors come on top.")]
     [NoFormula("mean less k_n times the standard deviation of the tests")]
     [Source(Works.En1990, Standing.FromMemory)]
+    [Example("CharacteristicValue(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "8.596105 kN")]
     public static ToleranceLimit<T> CharacteristicValue<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct
     {
         Moments moments = Moments.Of(Sample.Spread(sample, 2).AsSpan());
@@ -46,6 +47,7 @@ public static class CharacteristicValues
         NotFor = "A design value: partial factors come on top.")]
     [NoFormula("mean less k_n times the known variation times the mean")]
     [Source(Works.En1990, Standing.FromMemory)]
+    [Example("CharacteristicValueKnownVariation(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.05).Limit", "8.898897 kN")]
     public static ToleranceLimit<T> CharacteristicValueKnownVariation<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("V", "", "the known coefficient of variation, such as 0.1", Above = 0, UsualTo = 0.4)] double variation) where T : struct

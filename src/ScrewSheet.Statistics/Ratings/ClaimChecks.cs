@@ -27,6 +27,7 @@ public static class ClaimChecks
         NotFor = "Turning a handful of passes into a rating.")]
     [NoFormula("counts the specimens below the claim, then the exact binomial (Clopper-Pearson) bound")]
     [Source(Works.ClopperPearson, Standing.SecondHand)]
+    [Example("CheckClaim(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 9 kN).ReliabilityBound", "0.5492803")]
     public static ClaimCheck CheckClaim<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("R", "", "the strength that is claimed")] T claim,

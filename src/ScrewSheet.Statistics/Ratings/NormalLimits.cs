@@ -14,6 +14,7 @@ public static class NormalLimits
     [Callable(Topics.Ratings, "What is the three-sigma rating of the batch?", Assumes = NormalBatch, NotFor = "A promise of 99.87 %: for few specimens it covers far less.")]
     [NoFormula("mean less three standard deviations; the content it covers at 95 % confidence by the exact tolerance factor")]
     [Source("Three-sigma rating, a convention of the trade", Standing.CommonPractice)]
+    [Example("ThreeSigmaRating(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "8.259145 kN")]
     public static ToleranceLimit<T> ThreeSigmaRating<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct
     {
         Moments moments = Batch(sample);
@@ -26,6 +27,7 @@ public static class NormalLimits
     [Callable(Topics.Ratings, "Which strength do at least this share of all pieces exceed, at a confidence?", Assumes = NormalBatch, NotFor = NotForOthers)]
     [NoFormula("mean less the exact tolerance factor times the standard deviation")]
     [Source(Works.Tolerance, Standing.SecondHand)]
+    [Example("LowerToleranceLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.95).Limit", "7.649444 kN")]
     public static ToleranceLimit<T> LowerToleranceLimit<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("p", "", Says.Content, Above = 0, Below = 1, UsualFrom = 0.5)] double content,
@@ -35,6 +37,7 @@ public static class NormalLimits
     [Callable(Topics.Ratings, "Which value do at least this share of all pieces stay below, at a confidence?", Assumes = "Normally distributed values; independent specimens.", NotFor = NotForOthers)]
     [NoFormula("mean plus the exact tolerance factor times the standard deviation")]
     [Source(Works.Tolerance, Standing.SecondHand)]
+    [Example("UpperToleranceLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.95).Limit", "11.91056 kN")]
     public static ToleranceLimit<T> UpperToleranceLimit<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("p", "", Says.Content, Above = 0, Below = 1, UsualFrom = 0.5)] double content,
@@ -44,6 +47,7 @@ public static class NormalLimits
     [Callable(Topics.Ratings, "Between which values does this share of all pieces lie, at a confidence?", Assumes = "Normally distributed values; independent specimens.", NotFor = NotForOthers)]
     [NoFormula("mean plus and minus the exact two-sided tolerance factor times the standard deviation")]
     [Source(Works.Tolerance, Standing.SecondHand)]
+    [Example("TwoSidedToleranceLimits(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.9).Lower", "7.604871 kN")]
     public static ToleranceInterval<T> TwoSidedToleranceLimits<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("p", "", "the share of the population between the limits, 0 to 1", Above = 0, Below = 1, UsualFrom = 0.5)] double content,
@@ -59,18 +63,21 @@ public static class NormalLimits
     [Callable(Topics.Ratings, "What is the B-basis strength of the batch (90 % exceed it, 95 % sure)?", Assumes = NormalBatch, NotFor = NotForOthers)]
     [NoFormula("lower tolerance limit for content 0.90 at confidence 0.95")]
     [Source(Works.Cmh17, Standing.SecondHand)]
+    [Example("BBasis(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "8.053002 kN")]
     public static ToleranceLimit<T> BBasis<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct => OneSided(sample, 0.90, 0.95, -1);
 
     /// <summary>A-basis: at least 99 % exceed it, with 95 % confidence; at least two values, not all equal.</summary>
     [Callable(Topics.Ratings, "What is the A-basis strength of the batch (99 % exceed it, 95 % sure)?", Assumes = NormalBatch, NotFor = NotForOthers)]
     [NoFormula("lower tolerance limit for content 0.99 at confidence 0.95")]
     [Source(Works.Cmh17, Standing.SecondHand)]
+    [Example("ABasis(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "6.869548 kN")]
     public static ToleranceLimit<T> ABasis<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct => OneSided(sample, 0.99, 0.95, -1);
 
     /// <summary>The lower tolerance limit worked out on logarithms; at least two values, all above zero, not all equal.</summary>
     [Callable(Topics.Ratings, "Which strength do at least this share exceed, when strength scatters in proportion (lognormal)?", Assumes = "Lognormally distributed strength; independent specimens.", NotFor = NotForOthers)]
     [NoFormula("the normal lower tolerance limit of the logarithms, taken back by the exponential")]
     [Source(Works.Cmh17, Standing.SecondHand)]
+    [Example("LognormalLowerLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.95).Limit", "7.848903 kN")]
     public static ToleranceLimit<T> LognormalLowerLimit<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("p", "", Says.Content, Above = 0, Below = 1, UsualFrom = 0.5)] double content,

@@ -68,6 +68,7 @@ public static class RigRecords
     [Callable(Topics.Records, "What is the peak of a rig record, and where is it?", Assumes = "The rig samples fast enough to catch the peak.")]
     [NoFormula("the largest reading; the first of equal ones")]
     [Source(OwnSource, Standing.Derived)]
+    [Example("RecordPeak(Values(0 mm, 10 mm, 20 mm), Values(0 kN, 6 kN, 4 kN)).Value", "6 kN")]
     public static RigPeak<TX, TY> RecordPeak<TX, TY>(
         [Parameter("x", "", "displacement or time, one value a reading")] Series<TX> position,
         [Parameter("y", "", Says.Y)] Series<TY> reading) where TX : struct where TY : struct
@@ -83,6 +84,7 @@ public static class RigRecords
     [Callable(Topics.Records, "How much energy did the specimen take up?", Assumes = "Force acts along the displacement; straight pieces between readings.", NotFor = "Force against time: that area is an impulse.")]
     [NoFormula("trapezoids on the recorded displacements")]
     [Source(OwnSource, Standing.Derived)]
+    [Example("RecordEnergy(Values(0 mm, 10 mm, 20 mm), Values(0 kN, 4 kN, 6 kN)).Total", "70 J")]
     public static RigEnergy RecordEnergy(
         [Parameter("x", "", "displacement, one value a reading, never falling")] Series<Length> displacement,
         [Parameter("F", "", "force, one value a reading")] Series<Force> force)
@@ -105,6 +107,7 @@ public static class RigRecords
     [Callable(Topics.Records, "How stiff is the specimen between two forces?", Assumes = "Force rises in a straight line within the range; only readings up to the highest one count.")]
     [NoFormula("least-squares line through the readings between both forces, up to the highest reading")]
     [Source(OwnSource, Standing.Derived)]
+    [Example("RecordStiffness(Values(0 mm, 1 mm, 2 mm, 3 mm), Values(0 kN, 2.1 kN, 3.9 kN, 6.2 kN), 1 kN, 7 kN).Stiffness", "2050 kN/m")]
     public static RigStiffness RecordStiffness(
         [Parameter("x", "", "displacement, one value a reading")] Series<Length> displacement,
         [Parameter("F", "", "force, one value a reading")] Series<Force> force,
@@ -128,6 +131,7 @@ public static class RigRecords
     [Callable(Topics.Records, "Where does the force first drop (first crack, first slip)?", Assumes = "Positive readings; noise smaller than the share.")]
     [NoFormula("the running highest value, and the first reading below it by the share")]
     [Source(OwnSource, Standing.Derived)]
+    [Example("RecordFirstDrop(Values(0 mm, 10 mm, 20 mm), Values(0 kN, 6 kN, 4 kN)).Fall", "0.3333333")]
     public static RigDrop<TX, TY> RecordFirstDrop<TX, TY>(
         [Parameter("x", "", "displacement or time, one value a reading")] Series<TX> position,
         [Parameter("y", "", Says.Y)] Series<TY> reading,

@@ -15,6 +15,7 @@ public static class Regressions
     [Callable(Topics.Regression, "Which straight line goes through the readings?", Assumes = Assumed, NotFor = NotFor)]
     [NoFormula(Method)]
     [Source(Works.StrdRegression, Standing.Read)]
+    [Example("LinearRegression(Values(10 mm, 20 mm, 30 mm, 40 mm), Values(9.1 kN, 7.2 kN, 4.8 kN, 3.1 kN)).Slope", "-204 kN/m")]
     public static LineFit<TX, TY> LinearRegression<TX, TY>(
         [Parameter("x", "", Says.X)] Series<TX> x,
         [Parameter("y", "", Says.Y)] Series<TY> y) where TX : struct where TY : struct => Fit(x, y, 0, 1);
@@ -23,6 +24,7 @@ public static class Regressions
     [Callable(Topics.Regression, "Which straight line through zero goes through the readings?", Assumes = Assumed + " The curve passes through zero for a physical reason.", NotFor = NotFor + " R² here is set against zero and cannot be compared with that of a line with intercept.")]
     [NoFormula("sum of products over sum of squares, by QR")]
     [Source(Works.StrdRegression, Standing.Read)]
+    [Example("RegressionThroughOrigin(Values(1 mm, 2 mm, 3 mm), Values(2.1 kN, 3.9 kN, 6.2 kN)).Slope", "2035.714286 kN/m")]
     public static LineFit<TX, TY> RegressionThroughOrigin<TX, TY>(
         [Parameter("x", "", Says.X)] Series<TX> x,
         [Parameter("y", "", Says.Y)] Series<TY> y) where TX : struct where TY : struct => Fit(x, y, 1, 1);
@@ -31,6 +33,7 @@ public static class Regressions
     [Callable(Topics.Regression, "Which quadratic goes through the readings (calibration of a load cell)?", Assumes = Assumed, NotFor = NotFor)]
     [NoFormula(Method)]
     [Source(Works.StrdRegression, Standing.Read)]
+    [Example("QuadraticRegression(Values(1, 2, 3, 4, 5), Values(2.1, 4.9, 10.2, 17.1, 26.3)).Intercept", "1.14")]
     public static LineFit<TX, TY> QuadraticRegression<TX, TY>(
         [Parameter("x", "", Says.X)] Series<TX> x,
         [Parameter("y", "", Says.Y)] Series<TY> y) where TX : struct where TY : struct => Fit(x, y, 0, 2);
@@ -39,6 +42,7 @@ public static class Regressions
     [Callable(Topics.Regression, "What does the fitted curve say at this place, and how sure is it?", Assumes = Assumed + " Normally distributed scatter.", NotFor = NotFor)]
     [NoFormula("value of the curve plus and minus Student's quantile times its standard error, with the residual scatter added for one further reading")]
     [Source("Standard theory of the linear model, elementary", Standing.Derived)]
+    [Example("PredictionAt(LinearRegression(Values(10 mm, 20 mm, 30 mm, 40 mm), Values(9.1 kN, 7.2 kN, 4.8 kN, 3.1 kN)), 25 mm).Value", "6.05 kN")]
     public static LinePrediction<TY> PredictionAt<TX, TY>(
         [Parameter("fit", "", "the fitted curve")] LineFit<TX, TY> fit,
         [Parameter("x", "", "the place along the abscissa")] TX at,

@@ -26,6 +26,7 @@ public static class Normality
         NotFor = "Proving that a distribution is normal: it can only speak against it.")]
     [NoFormula("weighted distance between the sample's distribution and the normal one, with its significance level by the handbook's fitted curve")]
     [Source(Works.Cmh17, Standing.SecondHand)]
+    [Example("AndersonDarlingNormal(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Adjusted", "0.1123425")]
     public static NormalityTest AndersonDarlingNormal<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct
     {
         double[] sorted = Sample.Sorted(Sample.Spread(sample, 3));

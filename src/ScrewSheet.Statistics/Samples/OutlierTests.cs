@@ -46,6 +46,7 @@ public static class OutlierTests
         NotFor = "Leaving out a weak specimen without a cause found on the piece or the rig.")]
     [NoFormula("largest distance from the mean over s, against a critical value from Student's t at n - 2 degrees of freedom")]
     [Source(Works.Grubbs, Standing.SecondHand)]
+    [Example("GrubbsTest(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN, 4.2 kN)).Statistic", "2.001968")]
     public static GrubbsResult<T> GrubbsTest<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("α", "", "the chance of calling an innocent value an outlier, 0 to 1", Above = 0, Below = 1, UsualTo = 0.1)] double significance = 0.05,
@@ -84,6 +85,7 @@ public static class OutlierTests
         NotFor = "Cleaning a sample until it looks good: each pass raises the chance of a false call.")]
     [NoFormula("Grubbs' test over and over, the most extreme value left out each time, until none is flagged")]
     [Source(Works.Grubbs, Standing.SecondHand)]
+    [Example("GrubbsFlagged(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN, 4.2 kN))", "1")]
     public static double GrubbsFlagged<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("α", "", "the chance of calling an innocent value an outlier in one pass, 0 to 1", Above = 0, Below = 1, UsualTo = 0.1)] double significance = 0.05) where T : struct

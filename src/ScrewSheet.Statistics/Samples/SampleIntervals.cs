@@ -12,6 +12,7 @@ public static class SampleIntervals
         NotFor = "Rating a product: half of all pieces are weaker than the average.")]
     [NoFormula("mean plus and minus the Student quantile at n - 1 degrees of freedom times s over the root of n")]
     [Source(Works.Arithmetic, Standing.Derived)]
+    [Example("MeanInterval(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Lower", "9.150536 kN")]
     public static Interval<T> MeanInterval<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("C", "", Says.Confidence, Above = 0, Below = 1)] double confidence = 0.95) where T : struct
@@ -26,6 +27,7 @@ public static class SampleIntervals
     [Callable(Topics.Samples, "Between which values does the true scatter lie?", Assumes = "Normally distributed strength: this interval is sensitive to that.")]
     [NoFormula("s times the root of n - 1 over the chi-square quantiles of both tails")]
     [Source(Works.Arithmetic, Standing.Derived)]
+    [Example("DeviationInterval(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Upper", "1.456754 kN")]
     public static Interval<T> DeviationInterval<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("C", "", Says.Confidence, Above = 0, Below = 1)] double confidence = 0.95) where T : struct

@@ -11,6 +11,7 @@ public static class SampleQuantiles
     [Callable(Topics.Samples, "Below which value does a share of the sample lie?", NotFor = "A low fractile of the product: outside the sample's own range it answers with the nearest specimen.")]
     [NoFormula("sorted values, interpolated at the place the chosen definition gives (default: type 8)")]
     [Source(Works.HyndmanFan, Standing.SecondHand)]
+    [Example("Quantile(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.25)", "9.366667 kN")]
     public static T Quantile<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("q", "", "the share of the sample below the value, 0 to 1", AtLeast = 0, AtMost = 1)] double fraction,
@@ -26,6 +27,7 @@ public static class SampleQuantiles
     [Callable(Topics.Samples, "Which value has half the sample below it?")]
     [NoFormula("the middle of the sorted values")]
     [Source(Works.Arithmetic, Standing.Derived)]
+    [Example("Median(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN))", "9.8 kN")]
     public static T Median<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct =>
         sample.Make(MedianOf(Sample.Sorted(Sample.Of(sample, 1))));
 

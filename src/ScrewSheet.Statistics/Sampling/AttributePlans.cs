@@ -58,6 +58,7 @@ public static class AttributePlans
     [Callable(Topics.Sampling, "How does the chance of acceptance fall with quality (the OC curve)?", Assumes = Process)]
     [NoFormula("AcceptanceProbability at each value")]
     [Source(Works.SamplingPlans, Standing.FromMemory)]
+    [Example("Smallest(OperatingCharacteristic(20, 1, Values(0.01, 0.05, 0.18)))", "0.1018323")]
     public static Series<double> OperatingCharacteristic(
         [Parameter("n", "", Says.PlanSize, AtLeast = 1)] double sampleSize,
         [Parameter("c", "", Says.PlanNumber, AtLeast = 0)] double acceptanceNumber,

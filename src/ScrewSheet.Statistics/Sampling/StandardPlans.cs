@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Statistics.Common;
 
@@ -38,16 +39,16 @@ public static class StandardPlans
     private static readonly double[] Qualities = [0.0065, 0.010, 0.015, 0.025, 0.040, 0.065];
     private static readonly int[] LotEnds = [8, 15, 25, 50, 90, 150, 280, 500, 1200, 3200, 10000, 35000];
 
-    private static readonly Dictionary<InspectionLevel, string> Letters = new()
+    private static readonly FrozenDictionary<InspectionLevel, string> Letters = new Dictionary<InspectionLevel, string>
     {
         [InspectionLevel.General1] = "AABCCDEFGHJK",
         [InspectionLevel.General2] = "ABCDEFGHJKLM",
         [InspectionLevel.General3] = "BCDEFGHJKLMN",
         [InspectionLevel.Special1] = "AAAABBBBCCCC",
-    };
+    }.ToFrozenDictionary();
 
     /// <summary>Sample size and acceptance number by letter, in the order of the qualities, arrows followed.</summary>
-    private static readonly Dictionary<char, (int N, int Ac)[]> Rows = new()
+    private static readonly FrozenDictionary<char, (int N, int Ac)[]> Rows = new Dictionary<char, (int N, int Ac)[]>
     {
         ['B'] = [(20, 0), (13, 0), (8, 0), (5, 0), (3, 0), (2, 0)],
         ['C'] = [(20, 0), (13, 0), (8, 0), (5, 0), (3, 0), (8, 1)],
@@ -59,12 +60,13 @@ public static class StandardPlans
         ['J'] = [(80, 1), (80, 2), (80, 3), (80, 5), (80, 7), (80, 10)],
         ['K'] = [(125, 2), (125, 3), (125, 5), (125, 7), (125, 10), (125, 14)],
         ['L'] = [(200, 3), (200, 5), (200, 7), (200, 10), (200, 14), (200, 21)],
-    };
+    }.ToFrozenDictionary();
 
     /// <summary>The code letter for a lot of 2 to 35,000.</summary>
     [Callable(Topics.Sampling, "Which code letter does the standard give a lot of this size?")]
     [NoFormula("a row of the standard's table 1")]
     [Source(Works.Iso2859, Standing.SecondHand)]
+    [Example("SampleSizeLetter(120)", "F")]
     public static string SampleSizeLetter(
         [Parameter("N", "", Says.Lot, AtLeast = 2, AtMost = 35000)] double lotSize,
         [Parameter("level", "", "the inspection level")] InspectionLevel level = InspectionLevel.General2)
@@ -80,6 +82,7 @@ public static class StandardPlans
         NotFor = "A lone lot, or safety-critical strength: an AQL of 1 % accepts lots in which one piece in a hundred is too weak.")]
     [NoFormula("rows of the standard's tables 1 and 2-A, arrows followed (an arrow changes n as well as Ac)")]
     [Source(Works.Iso2859, Standing.SecondHand)]
+    [Example("StandardSamplingPlan(5000, 0.015).SampleSize", "200")]
     public static StandardPlan StandardSamplingPlan(
         [Parameter("N", "", Says.Lot, AtLeast = 2, AtMost = 35000)] double lotSize,
         [Parameter("AQL", "", "the acceptance quality limit, one of 0.65 %, 1 %, 1.5 %, 2.5 %, 4 % and 6.5 %", Above = 0, Below = 1)] double quality,

@@ -38,6 +38,7 @@ public static class VariablesPlans
     [Callable(Topics.Sampling, "Is the lot accepted by measured strengths (k-method)?", Assumes = Assumed, NotFor = "Strengths that are not normal: the method looks at mean and scatter only.")]
     [NoFormula("distance of the mean from the limit in standard deviations against k; share failing by the incomplete beta function")]
     [Source(Works.Variables, Standing.SecondHand)]
+    [Example("VariablesDecide(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 8 kN, 1.5).QualityIndex", "3.511183")]
     public static VariablesDecision VariablesDecide<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("L", "", "the specification limit")] T limit,

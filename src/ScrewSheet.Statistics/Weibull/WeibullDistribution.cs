@@ -53,8 +53,13 @@ public static class WeibullDistribution
         return scale * Math.Exp(once / 2) * Math.Sqrt(Math.Max(0, ExpM1(twice - once)));
     }
 
-    /// <summary>exp(x) - 1 without losing small x.</summary>
-    internal static double ExpM1(double x) => MathNet.Numerics.SpecialFunctions.Expm1(x);
+    /// <summary>exp(x) - 1 to the last digits also for small x: the rounding of the exponential is divided out again by its own logarithm.</summary>
+    internal static double ExpM1(double x)
+    {
+        double grown = Math.Exp(x);
+        if (grown == 1) return x;
+        return grown == 0 || double.IsInfinity(grown) ? grown - 1 : (grown - 1) * x / Math.Log(grown);
+    }
 
     /// <summary>ln(1 - q) without losing small q.</summary>
     internal static double Log1M(double q) => q < 1e-4 ? -q * (1 + (q * (0.5 + (q * ((1.0 / 3) + (q / 4)))))) : Math.Log(1 - q);

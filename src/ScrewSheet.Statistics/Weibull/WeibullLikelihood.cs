@@ -14,6 +14,7 @@ public static class WeibullLikelihood
     [Callable(Topics.Weibull, "Which Weibull distribution fits the batch (maximum likelihood)?", Assumes = Assumed, NotFor = "Comparison with a fit by median ranks: the two differ for small batches.")]
     [NoFormula(Method)]
     [Source(Works.WeibullFit, Standing.Read)]
+    [Example("WeibullMaximumLikelihood(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Shape", "25.00964")]
     public static WeibullFit<T> WeibullMaximumLikelihood<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct =>
         Fit(sample, WeibullData.Of(sample, null));
 
@@ -22,6 +23,7 @@ public static class WeibullLikelihood
         NotFor = "Comparison with a fit by median ranks: the two differ for small batches.")]
     [NoFormula(Method)]
     [Source(Works.WeibullFit, Standing.Read)]
+    [Example("WeibullCensoredLikelihood(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), Values(0, 0, 1, 0, 0)).Shape", "19.92602")]
     public static WeibullFit<T> WeibullCensoredLikelihood<T>(
         [Parameter("x", "", "the test results: the breaking load, or the load at which the specimen was taken off unbroken")] Series<T> sample,
         [Parameter("c", "", Says.Censored)] Series<double> censored) where T : struct
@@ -35,6 +37,7 @@ public static class WeibullLikelihood
     [NoFormula("e (-ln(1 - q))^(1/b); bounds by the variance of its logarithm from the observed information")]
     [Source(Works.WeibullFit, Standing.Read)]
     [Source("Bounds: delta method on ln b and ln e, elementary", Standing.Derived)]
+    [Example("WeibullFractile(WeibullMaximumLikelihood(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)), 0.05).LowerBound", "8.155456 kN")]
     public static BoundedFractile<T> WeibullFractile<T>(
         [Parameter("fit", "", "the fitted distribution")] WeibullFit<T> fit,
         [Parameter("q", "", Says.Fraction, Above = 0, Below = 1, UsualTo = 0.5)] double fraction,
@@ -58,6 +61,7 @@ public static class WeibullLikelihood
     [Callable(Topics.Weibull, "Between which values does the Weibull shape lie?", Assumes = Assumed)]
     [NoFormula("shape times and over the exponential of the normal quantile times the standard error of its logarithm")]
     [Source(Works.WeibullFit, Standing.Read)]
+    [Example("WeibullShapeInterval(WeibullMaximumLikelihood(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN))).Lower", "12.49196")]
     public static Interval<double> WeibullShapeInterval<T>(
         [Parameter("fit", "", "the fitted distribution")] WeibullFit<T> fit,
         [Parameter("C", "", Says.Confidence, Above = 0, Below = 1, UsualFrom = 0.5)] double confidence = 0.95) where T : struct
@@ -71,6 +75,7 @@ public static class WeibullLikelihood
     [Callable(Topics.Weibull, "Between which values does the characteristic strength lie?", Assumes = Assumed)]
     [NoFormula("scale times and over the exponential of the normal quantile times the standard error of its logarithm")]
     [Source(Works.WeibullFit, Standing.Read)]
+    [Example("WeibullScaleInterval(WeibullMaximumLikelihood(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN))).Lower", "9.630518 kN")]
     public static Interval<T> WeibullScaleInterval<T>(
         [Parameter("fit", "", "the fitted distribution")] WeibullFit<T> fit,
         [Parameter("C", "", Says.Confidence, Above = 0, Below = 1, UsualFrom = 0.5)] double confidence = 0.95) where T : struct

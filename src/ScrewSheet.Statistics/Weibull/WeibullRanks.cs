@@ -39,6 +39,7 @@ public static class WeibullRanks
     [Callable(Topics.Weibull, "Which Weibull distribution fits the batch (line through the probability plot)?", Assumes = Assumed, NotFor = NotFor)]
     [NoFormula("least-squares line through ln(-ln(1 - F)) against ln x at median ranks")]
     [Source(Works.WeibullRanks, Standing.SecondHand)]
+    [Example("WeibullMedianRanks(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Shape", "19.91358")]
     public static WeibullPlotFit<T> WeibullMedianRanks<T>(
         [Parameter("x", "", Says.Sample)] Series<T> sample,
         [Parameter("line", "", "which way the line is fitted")] RankRegression regression = RankRegression.RankOnStrength,
@@ -50,6 +51,7 @@ public static class WeibullRanks
     [NoFormula("as WeibullMedianRanks, with adjusted ranks after each specimen taken off unbroken")]
     [Source(Works.WeibullRanks, Standing.SecondHand)]
     [Source("L. G. Johnson, The statistical treatment of fatigue experiments, 1964 (adjusted ranks)", Standing.FromMemory)]
+    [Example("WeibullCensoredRanks(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), Values(0, 0, 1, 0, 0)).Shape", "20.42706")]
     public static WeibullPlotFit<T> WeibullCensoredRanks<T>(
         [Parameter("x", "", "the test results: the breaking load, or the load at which the specimen was taken off unbroken")] Series<T> sample,
         [Parameter("c", "", Says.Censored)] Series<double> censored,

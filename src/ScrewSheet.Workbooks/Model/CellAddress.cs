@@ -51,4 +51,7 @@ public readonly record struct CellId(string Sheet, CellAddress Address)
 {
     /// <summary><c>Fall.B7</c>.</summary>
     public override string ToString() => $"{Sheet}.{Address}";
+
+    /// <summary>By address and the length of the sheet's name: a workbook has few sheets, and hashing a name at every look-up would cost more than the look-up.</summary>
+    public override int GetHashCode() => unchecked((Address.Row * 486187739) + (Address.Column * 16777619) + (Sheet?.Length ?? 0));
 }

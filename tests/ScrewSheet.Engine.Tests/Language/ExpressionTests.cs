@@ -45,7 +45,29 @@ public sealed class ExpressionTests
     [InlineData("$\"{2 kN}, {1/4} and {2500 N:kN, 2 decimals}{{}}\"", "2 kN, 0.25 and 2.50 kN{}")]
     [InlineData("\"a\\\"b\\\\c\\u0041\"", "a\"b\\cA")]
     [InlineData("Pull.Up", "Up")]
+    [InlineData("$\"pull {Pull.Up}\"", "pull Up")]
     public void TextsAndChecksShow(string expression, string shown) => Book.Eval(expression).Gives(shown);
+
+    [Fact]
+    public void AHoleShowsAValueAsItsCellDoes()
+    {
+        Book book = Book.Of("A1 fall [m, 2 decimals] = 4.5 m", "A2 => $\"falls {fall}, {fall:mm}, {fall * 2}\"");
+        book["A2"].Gives("falls 4.50 m, 4500 mm, 9000 mm");
+        book.Type("A1", "fall [cm] = 4.5 m");
+        book["A2"].Gives("falls 450 cm, 4500 mm, 9000 mm");
+    }
+
+    [Fact]
+    public void ASeriesMayBeWrittenOut()
+    {
+        Book.Eval("Mean(Values(1 kN, 2 kN, 6 kN))").Gives(3000, "Force");
+        Book.Eval("Sum(Values(1, 4 kN / 2 kN))").Gives(3, "number");
+        Book.Eval("Values(1 kN, 2 mm)").FaultsWith("Values takes values of one kind; a force and a length were given.");
+    }
+
+    [Fact]
+    public void OnlyRecordsThatAuthorsFillInAreChangedByWith() =>
+        Assert.NotNull(Book.Eval("SpreadOf(Values(1, 2, 3)) with { Most = 9 }").Fault);
 
     [Fact]
     public void ADeclaredBoolIsAPlainValue()

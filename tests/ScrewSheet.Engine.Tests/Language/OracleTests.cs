@@ -28,7 +28,7 @@ public sealed class OracleTests
             for (int i = 0; i < expressions.Length; i++)
                 if (Compare(expressions[i], theirs[i], ours[$"A{i + 1}"], seed)) compared++;
         }
-        Assert.True(compared >= 5000, $"only {compared} expressions had a finite value; seed {seed}");
+        Assert.True(compared >= 5000, $"only {compared} of {Batches * PerBatch} expressions could be compared; seed {seed}");
     }
 
     private static async Task<(Type Type, object Value)[]> Run(string[] expressions)
@@ -41,7 +41,7 @@ public sealed class OracleTests
         return await CSharpScript.EvaluateAsync<(Type, object)[]>(script, options);
     }
 
-    /// <summary>True when compared; false when C# gives no finite number, which must be a fault here.</summary>
+    /// <summary>True when compared; false when C# gives no finite number, which must be a fault here, or met one on the way.</summary>
     private static bool Compare(string expression, (Type Type, object Value) theirs, CellResult ours, int seed)
     {
         string told = $"{expression}\nC#: {theirs.Value} ({theirs.Type.Name})\nours: {ours.Value} {ours.Fault?.Sentence}\nseed {seed}";
@@ -51,6 +51,7 @@ public sealed class OracleTests
             Assert.True(ours.Fault is not null, told);
             return false;
         }
+        if (ours.Fault is { Code: >= 4101 and <= 4104 }) return false; // an infinity or NaN on the way; how many is looked at in the end
         Assert.True(ours.Value is not null, told);
         Assert.True(SameType(theirs, ours.Type!), told);
         object? plain = ours.Value switch { TruthValue truth => truth.Value, TextValue text => text.Value, _ => null };

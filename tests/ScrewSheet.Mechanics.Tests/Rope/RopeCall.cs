@@ -7,7 +7,7 @@ using ScrewSheet.Quantities;
 namespace ScrewSheet.Mechanics.Tests.Rope;
 
 /// <summary>A worked call of a fall or rope function, read from its declaration and run: a reading apart from the engine's own.</summary>
-internal sealed partial record RopeCall(MethodInfo Method, object?[] Arguments, string[] Members)
+internal sealed partial record RopeCall(MethodInfo Method, object?[] Arguments)
 {
     private static readonly Dictionary<string, double> Units = new(StringComparer.Ordinal)
     {
@@ -15,43 +15,32 @@ internal sealed partial record RopeCall(MethodInfo Method, object?[] Arguments, 
         ["J"] = 1, ["m/s"] = 1, ["N·s"] = 1, ["kg/m³"] = 1, ["m²"] = 1, ["%"] = 0.01,
     };
 
+    private static readonly string[] Topics = ["Falls", "Friction", "Belay", "Tethers", "ViscoElastic", "Hauling"];
+
+    public static IReadOnlyList<MethodInfo> Functions { get; } =
+        [.. Callables.All.Where(method => Topics.Any(topic => method.DeclaringType!.Namespace == $"ScrewSheet.Mechanics.{topic}"))];
+
     public static RopeCall Read(string expression)
     {
         var parts = Shape().Match(expression);
         var method = Callables.Named(parts.Groups[1].Value);
         string[] texts = Split(parts.Groups[2].Value);
         object?[] arguments = [.. method.GetParameters().Select((p, i) => i < texts.Length ? Argument(p.ParameterType, texts[i]) : p.DefaultValue)];
-        return new RopeCall(method, arguments, parts.Groups[3].Value.Split('.', StringSplitOptions.RemoveEmptyEntries));
+        return new RopeCall(method, arguments);
     }
 
     /// <summary>A call with these arguments in coherent SI; none of them a series or an option.</summary>
     public static RopeCall With(MethodInfo method, params double[] si) =>
-        new(method, [.. method.GetParameters().Select((p, i) => i < si.Length ? Make(p.ParameterType, si[i]) : p.DefaultValue)], []);
+        new(method, [.. method.GetParameters().Select((p, i) => i < si.Length ? Make(p.ParameterType, si[i]) : p.DefaultValue)]);
 
     /// <summary>The answer itself.</summary>
     public object Answer() => Method.Invoke(null, BindingFlags.DoNotWrapExceptions, null, Arguments, null)!;
 
-    /// <summary>The value in coherent SI.</summary>
-    public double Run()
-    {
-        object value = Answer();
-        foreach (string member in Members) value = value.GetType().GetProperty(member)!.GetValue(value)!;
-        return Si(value);
-    }
-
-    public static double Number(string text)
+    private static double Number(string text)
     {
         string[] words = text.Trim().Split(' ', 2);
         return double.Parse(words[0], CultureInfo.InvariantCulture) * Units[words.Length > 1 ? words[1] : ""];
     }
-
-    public static double Si(object value) => value switch
-    {
-        double number => number,
-        int count => count,
-        Quantity quantity => quantity.Si,
-        _ => QuantityKinds.ByType(value.GetType())!.ToSi(value),
-    };
 
     public static object Make(Type type, double si) =>
         type == typeof(double) ? si : type == typeof(Quantity) ? Quantity.FromSi(si, Dimension.Of(1, 1, -1)) : QuantityKinds.ByType(type)!.FromSi(si);
