@@ -10,7 +10,7 @@ public sealed class ScreenTests
 {
     private const string Strange = "screwsheet 1\n\nsheet S\nA1 \"表計算 עברית e\u0301 👩‍🚀 long long long long\"\nB1 = 1 kN\nA2 name_with_a_very_long_name_indeed = 123456789.123 kN\nA3 => A2 * 2 // 表\n";
 
-    public static TheoryData<string> Modes => ["browse", "enter", "call", "list", "catalogue", "help", "ask", "commands", "confirm", "links"];
+    public static TheoryData<string> Modes => ["browse", "enter", "call", "list", "catalogue", "help", "ask", "commands", "confirm", "links", "plot"];
 
     [Theory]
     [MemberData(nameof(Modes))]
@@ -38,6 +38,7 @@ public sealed class ScreenTests
         "ask" => walk.Ctrl('g').Type("表"),
         "commands" => walk.Type(" "),
         "confirm" => walk.Go("C1").Enter("1").Ctrl('q'),
+        "plot" => walk.Go("A1").Shift(KeyName.Down, 2).Command('p'),
         "links" => walk.Go("A3").Press(KeyName.Tab),
         _ => walk,
     };
@@ -46,7 +47,7 @@ public sealed class ScreenTests
     public void ATinyTerminal_IsToldWhatIsNeeded()
     {
         using Walk walk = new(Book.Text, width: 40, height: 10);
-        Assert.Contains("This needs 44 × 14 characters; here are 40", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains("This needs 44 × 14 characters; here are\n40 × 10.", walk.Screen, StringComparison.Ordinal);
     }
 
     [Fact]

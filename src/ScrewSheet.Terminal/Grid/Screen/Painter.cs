@@ -53,7 +53,7 @@ internal static class Painter
     {
         string heading = state.Mode switch
         {
-            Entering => $"Typing into {state.Open.Cursor}",
+            Entering => state.Notice?.Text ?? $"Typing into {state.Open.Cursor}",
             Commanding => "Commands",
             _ => detail.Heading,
         };
