@@ -141,7 +141,7 @@ public sealed class EditingTests
     public void SwitchingUnits_ShowsOthers_WhereACellDoesNotSayItsOwn()
     {
         using Walk walk = new("screwsheet 1\nunits SI\n\nsheet S\nA1 = 4448.2216152605 N\nA2 [kN] = 1 kN\n");
-        Assert.Equal("›4.44822 kN", walk.Face("A1")[..11]);
+        Assert.Matches(@"^›4\.44822\d* kN$", walk.Face("A1"));
         walk.Command('1').Settle();
         Assert.Equal("›1000 lbf", walk.Face("A1"));
         Assert.Equal("›1 kN", walk.Face("A2"));

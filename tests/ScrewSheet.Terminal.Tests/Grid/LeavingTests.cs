@@ -111,6 +111,24 @@ public sealed class LeavingTests
     }
 
     [Fact]
+    public void StoppedFromOutside_ChangesAndTheLineBeingTyped_AreKept()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Enter("5 kN").Type("6 kN");
+        string path = Assert.IsType<string>(walk.Program.Rescue());
+        Assert.Contains("C2 = 5 kN\n", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.Contains("C3 = 6 kN\n", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.Equal(Book.Text, walk.Saved);
+    }
+
+    [Fact]
+    public void StoppedFromOutside_WithoutChanges_KeepsNothing()
+    {
+        using Walk walk = new(Book.Text);
+        Assert.Null(walk.Program.Rescue());
+    }
+
+    [Fact]
     public void AFileInFault_OpensAndShowsWhere()
     {
         using Walk walk = new("screwsheet 1\n\nsheet S\nA1 = = =\nA2 = 1 kN\n");

@@ -45,7 +45,7 @@ internal static class GridCommands
         new('l', "Look", "functions of the library", 'l', Lists.Catalogue),
         new('p', "Look", "plot the selected columns", null, Draw),
         new('1', "Look", "SI or US units", null, SwitchUnits),
-        new('.', "Look", "stop calculating", null, state => state.And(new StopCalculating())),
+        new('.', "Look", "stop calculating", null, state => state.Open.IsCalculated ? state.Say("Nothing is being calculated.") : state.And(new StopCalculating())),
         new('?', "Look", "help", null, state => ReadingKeys.Open(state, PageName.Help)),
     ];
 

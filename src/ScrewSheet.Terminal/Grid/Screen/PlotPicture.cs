@@ -12,7 +12,7 @@ internal static class PlotPicture
     /// <summary>The lines of a screen but the last.</summary>
     public static IEnumerable<ScreenLine> Lines(Plot plot, int width, int height)
     {
-        int columns = Math.Max(4, width - LabelWidth - 3), rows = Math.Max(2, height - 6);
+        int columns = Math.Max(4, width - LabelWidth - 3), rows = Math.Max(2, height - 5);
         (double lowX, double highX) = Range(plot.Points.Select(point => point.X));
         (double lowY, double highY) = Range(plot.Points.Select(point => point.Y));
         int[,] dots = Dots(plot, columns, rows, (lowX, highX), (lowY, highY));

@@ -87,6 +87,15 @@ internal sealed class GridProgram : IDisposable
         TakeArrived();
     }
 
+    /// <summary>Where the program ends without the reader having left: puts changes that are not saved, and a line being typed that reads, into a file of their own.</summary>
+    /// <returns>The file; null where there was nothing to put, or it could not be written.</returns>
+    public string? Rescue()
+    {
+        if (HasLeft || State.Session is not { } session) return null;
+        Session whole = State.Mode is Entering entering ? Edits.Commit(session, entering.Entry.Typed.Text, out _) : session;
+        return whole.IsUnsaved ? surroundings.Remembered.Rescue(WorkbookText.Write(whole.Workbook)) : null;
+    }
+
     /// <inheritdoc/>
     public void Dispose() => recalculator.Dispose();
 

@@ -33,6 +33,18 @@ internal sealed class Remembered(string folder)
         Try(() => Write("lately", string.Join('\n', Recent.Where(other => other != whole).Prepend(whole).Take(Most)) + "\n"), false);
     }
 
+    /// <summary>Puts changes that could not be saved any more into a file of their own.</summary>
+    /// <returns>The file, or null where that did not work either.</returns>
+    public string? Rescue(byte[] bytes) => Try(() =>
+    {
+        Directory.CreateDirectory(folder);
+        int number = 1;
+        while (File.Exists(At($"rescued-{number}.screwsheet"))) number++;
+        string path = At($"rescued-{number}.screwsheet");
+        SafeWrite.Create(path, bytes);
+        return path;
+    }, null);
+
     private string At(string name) => Path.Combine(folder, name);
 
     private bool Write(string name, string text)
