@@ -32,7 +32,7 @@ public sealed class BlockTests
         Assert.Matches(@"^ +1 ┤", lines[^4]);
         Assert.Matches("10 +30$", lines[^2].TrimEnd());
         // the first point is the highest and leftmost, the last one is at the right, half way up
-        Assert.NotEqual('\u2800', lines[2][13]);
+        Assert.NotEqual('\u2800', lines[2][12]);
         Assert.Equal(3, lines.Skip(2).Take(19).Sum(line => line.Count(c => c is > '\u2800' and <= '\u28FF')));
         walk.Press(KeyName.Escape);
         Assert.IsType<Browsing>(walk.State.Mode);
