@@ -10,5 +10,8 @@ internal static class Composition
     public static void WarmUp() => new Thread(Engine.Calculator.WarmUp) { IsBackground = true }.Start();
 
     /// <summary>The engine with everything the program ships.</summary>
-    public static ICalculator Calculator() => new EngineCalculator(FunctionLibrary.Of(Assembly.Load("ScrewSheet.Mechanics"), Assembly.Load("ScrewSheet.Statistics")));
+    public static ICalculator Calculator() => new EngineCalculator(Library());
+
+    /// <summary>Everything the program ships that a cell may use.</summary>
+    public static FunctionLibrary Library() => FunctionLibrary.Of(Assembly.Load("ScrewSheet.Mechanics"), Assembly.Load("ScrewSheet.Statistics"));
 }

@@ -1,3 +1,6 @@
+using ScrewSheet.Terminal.Files;
+using ScrewSheet.Terminal.Grid;
+
 namespace ScrewSheet.Terminal;
 
 /// <summary>What a command may touch besides the files it is given.</summary>
@@ -21,12 +24,16 @@ internal sealed record Shell
     /// <summary>Makes the calculator; it costs time, so only a command that calculates asks for it.</summary>
     public required Func<ICalculator> Calculator { get; init; }
 
+    /// <summary>Opens the grid with a file or without; null where only commands run.</summary>
+    public Action<WorkbookFile?>? Grid { get; init; }
+
     /// <summary>The shell of this process: its streams, the width of its terminal or of <c>COLUMNS</c>, no colour where <c>NO_COLOR</c> is set or no terminal listens.</summary>
     public static Shell OfProcess(TextWriter output, TextWriter error, Func<ICalculator> calculator) => new()
     {
         Output = output,
         Error = error,
         Calculator = calculator,
+        Grid = GridStart.Open,
         Width = ColumnsOfTerminal(),
         Colour = !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")) && Environment.GetEnvironmentVariable("TERM") != "dumb",
     };

@@ -73,6 +73,13 @@ public sealed class Directions
         select file.Path);
 
     [Fact]
+    public void OnlyTheToolkitFolderKnowsTheToolkit() => Rule.Holds("the grid's state, keys or screen use the toolkit",
+        from file in Repository.Sources
+        where !file.Path.StartsWith("src/ScrewSheet.Terminal/Grid/Toolkit/", StringComparison.Ordinal)
+        where file.Text.Contains("Terminal.Gui", StringComparison.Ordinal)
+        select file.Path);
+
+    [Fact]
     public void EveryFileNamesWhatItUses() => Rule.Holds("a global using hides the direction of dependencies",
         from file in Repository.Sources
         where file.Syntax.DescendantTokens().Any(token => token.Text == "global" && token.Parent is Microsoft.CodeAnalysis.CSharp.Syntax.UsingDirectiveSyntax)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using ScrewSheet.Terminal.Files;
 
 namespace ScrewSheet.Terminal.Commands;
 
@@ -9,25 +10,34 @@ internal static class CommandTree
     /// <summary>The root, which answers <c>--help</c> and <c>--version</c> itself.</summary>
     public static Command Build(Shell shell)
     {
+        Argument<string?> file = new("FILE") { Description = "A workbook to open in the terminal; without one, a page to begin with.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> version = new("--version") { Description = "Print the version and end." };
         Verb root = new("screwsheet", "A calculation workbook with units for people who test climbing anchors.")
         {
-            Examples = ["screwsheet run workbooks/standard-drop.screwsheet", "screwsheet functions fall", "screwsheet run --help"],
+            Examples = ["screwsheet short-screw.screwsheet", "screwsheet run workbooks/standard-drop.screwsheet", "screwsheet functions fall", "screwsheet run --help"],
             Cautions =
             [
                 "People can be hurt. Every figure is an estimate that leaves things out; none of them permits anybody to trust an anchor.",
                 "A value marked as from memory has not been compared with its source: compare it before you use it.",
             ],
         };
+        root.Arguments.Add(file);
         root.Options.Add(new HelpOption { Action = new VerbHelp(shell.Width), Recursive = true });
         root.Options.Add(version);
         foreach (Verb verb in (Verb[])[RunCommand.Make(shell), CheckCommand.Make(shell), KeepCommand.Make(shell), FunctionsCommand.Make(shell), NewCommand.Make(shell)]) root.Subcommands.Add(verb);
         root.SetAction(parsed =>
         {
-            if (!parsed.GetValue(version)) throw new UserMistake("Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.");
-            shell.Output.Write($"screwsheet {ProductVersion.Text}\n");
+            if (parsed.GetValue(version)) shell.Output.Write($"screwsheet {ProductVersion.Text}\n");
+            else OpenGrid(shell, parsed.GetValue(file));
             return ExitCode.Fine;
         });
         return root;
+    }
+
+    private static void OpenGrid(Shell shell, string? path)
+    {
+        WorkbookFile? file = path is null ? null : WorkbookFile.Read(path);
+        if (shell.Grid is null) throw new UserMistake("Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.");
+        shell.Grid(file);
     }
 }

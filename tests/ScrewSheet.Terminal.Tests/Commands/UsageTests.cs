@@ -13,10 +13,10 @@ public sealed class UsageTests
     [Theory]
     [InlineData("screwsheet: Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.\n")]
     [InlineData("screwsheet: Required argument 'FILE' missing for command: 'run'. See: screwsheet run --help\n", "run")]
-    [InlineData("screwsheet: Unrecognized command or argument 'compute'. See: screwsheet --help\n", "compute")]
+    [InlineData("screwsheet: There is no file compute. Check the spelling and the folder.\n", "compute")]
     [InlineData("screwsheet: Unrecognized command or argument 'b'. See: screwsheet run --help\n", "run", "a", "b")]
     [InlineData("screwsheet: Argument 'xml' not recognized. Must be one of: 'text' 'json' 'csv'. See: screwsheet run --help\n", "run", "a", "--format", "xml")]
-    [InlineData("screwsheet: Unrecognized command or argument '‹U+001B›[2J'. See: screwsheet --help\n", "\u001b[2J")]
+    [InlineData("screwsheet: There is no file ‹U+001B›[2J. Check the spelling and the folder.\n", "\u001b[2J")]
     public void WrongUsageIsOneSentence(string message, params string[] args)
     {
         using Session session = new();

@@ -1,0 +1,26 @@
+using ScrewSheet.Terminal.Files;
+using ScrewSheet.Terminal.Grid.Toolkit;
+using ScrewSheet.Terminal.Grid.Work;
+
+namespace ScrewSheet.Terminal.Grid;
+
+/// <summary>Opens the grid.</summary>
+internal static class GridStart
+{
+    /// <summary>With a file, or on the start page.</summary>
+    /// <exception cref="UserMistake">There is no terminal, or the grid was stopped before changes were saved.</exception>
+    public static void Open(WorkbookFile? file)
+    {
+        GridSurroundings surroundings = new() { Library = Composition.Library(), Shipped = Path.Combine(AppContext.BaseDirectory, "workbooks"), Remembered = Remembered.OfUser() };
+        using GridProgram program = new(surroundings, file);
+        try
+        {
+            Host.Run(program);
+        }
+        catch (Exception mistake) when (mistake is not UserMistake && program.Rescue() is { } kept)
+        {
+            throw new InvalidOperationException($"The grid stopped by a mistake of this program. The changes that were not saved are in {kept}.", mistake);
+        }
+        if (program.Rescue() is { } path) throw new UserMistake($"The grid was stopped from outside. The changes that were not saved are in {FileTrouble.Quoted(path)}.");
+    }
+}

@@ -1,0 +1,79 @@
+using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Workbooks.Model;
+
+namespace ScrewSheet.Terminal.Grid.Keys;
+
+/// <summary>Keys in the grid.</summary>
+internal static class BrowsingKeys
+{
+    /// <summary>One key.</summary>
+    public static GridState Press(GridState state, Press press)
+    {
+        if (GridCommands.Shortcut(press) is { } command) return command.Do(state);
+        if (Move(state.Open, press, Layout.Of(state).GridRows) is { } moved) return state.With(moved);
+        return press.Key switch
+        {
+            KeyName.Enter => EnteringKeys.Begin(state, null),
+            KeyName.Tab => LinkingKeys.Begin(state),
+            KeyName.Delete or KeyName.Backspace => Clear(state),
+            KeyName.Escape => state.With(state.Open with { Anchor = state.Open.Cursor }),
+            KeyName.Text => Typed(state, press.Text),
+            _ => state,
+        };
+    }
+
+    private static GridState Typed(GridState state, string text) => text switch
+    {
+        " " => state with { Mode = new Commanding() },
+        "<" => state.With(Moves.Sheets(state.Open, -1)),
+        ">" => state.With(Moves.Sheets(state.Open, 1)),
+        "?" => ReadingKeys.Open(state, PageName.Help),
+        _ => EnteringKeys.Begin(state, text),
+    };
+
+    private static GridState Clear(GridState state)
+    {
+        Session cleared = Edits.Clear(state.Open, state.Open.Block);
+        return ReferenceEquals(cleared, state.Open) ? state : state.With(cleared).Say($"Cleared {state.Open.Block}. Ctrl+Z takes it back.");
+    }
+
+    private static Session? Move(Session session, Press press, int page) => press.Key switch
+    {
+        KeyName.Up => Moves.By(session, 0, press.Ctrl ? -10 : -1, press.Shift),
+        KeyName.Down => Moves.By(session, 0, press.Ctrl ? 10 : 1, press.Shift),
+        KeyName.Left => Moves.By(session, press.Ctrl ? -5 : -1, 0, press.Shift),
+        KeyName.Right => Moves.By(session, press.Ctrl ? 5 : 1, 0, press.Shift),
+        KeyName.PageUp => Moves.By(session, 0, -page, press.Shift),
+        KeyName.PageDown => Moves.By(session, 0, page, press.Shift),
+        KeyName.Home when press.Ctrl => Moves.SheetEnd(session, false, press.Shift),
+        KeyName.End when press.Ctrl => Moves.SheetEnd(session, true, press.Shift),
+        KeyName.Home => Moves.RowEnd(session, false, press.Shift),
+        KeyName.End => Moves.RowEnd(session, true, press.Shift),
+        _ => null,
+    };
+}
+
+/// <summary>Keys while a cell the detail speaks of is chosen.</summary>
+internal static class LinkingKeys
+{
+    /// <summary>Steps into the detail.</summary>
+    public static GridState Begin(GridState state) => Links(state).Count == 0 ? state.Say("This cell uses no other cell, and none uses it.") : state with { Mode = new Linking(0) };
+
+    /// <summary>One key.</summary>
+    public static GridState Press(GridState state, Linking linking, Press press)
+    {
+        IReadOnlyList<CellId> links = Links(state);
+        if (links.Count == 0) return state.Browse();
+        int at = Math.Min(linking.Chosen, links.Count - 1);
+        return press.Key switch
+        {
+            KeyName.Right or KeyName.Down or KeyName.Tab => state with { Mode = new Linking((at + 1) % links.Count) },
+            KeyName.Left or KeyName.Up or KeyName.BackTab => state with { Mode = new Linking((at + links.Count - 1) % links.Count) },
+            KeyName.Enter => state.Browse().With(Moves.Jump(state.Open, links[at])),
+            KeyName.Escape => state.Browse(),
+            _ => BrowsingKeys.Press(state.Browse(), press),
+        };
+    }
+
+    private static IReadOnlyList<CellId> Links(GridState state) => Screen.Detail.Of(state.Open, state.Width).Links;
+}

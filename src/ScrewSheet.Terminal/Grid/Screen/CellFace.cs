@@ -1,0 +1,91 @@
+using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Output;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Terminal.Grid.Screen;
+
+/// <summary>What a cell shows in the grid: a mark that says what it is, and its text.</summary>
+/// <param name="Mark">One character.</param>
+/// <param name="Text">A figure, a word or words.</param>
+/// <param name="Unit">The unit after a figure, or empty.</param>
+/// <param name="Ink">How mark and text look.</param>
+/// <param name="IsFigure">True where the text is a figure: at the right, never cut.</param>
+internal readonly record struct CellFace(char Mark, string Text, string Unit, Ink Ink, bool IsFigure)
+{
+    /// <summary>Before a given.</summary>
+    public const char GivenMark = '›';
+
+    /// <summary>A fault.</summary>
+    public const char FaultMark = '!';
+
+    /// <summary>Waits for a cell in fault.</summary>
+    public const char WaitingMark = '~';
+
+    /// <summary>A check that fails.</summary>
+    public const char FailsMark = '✗';
+
+    /// <summary>A check that holds.</summary>
+    public const char HoldsMark = '✓';
+
+    /// <summary>A result that is not what the file says.</summary>
+    public const char ChangedMark = '≠';
+
+    /// <summary>A value with a caution.</summary>
+    public const char CautionMark = '▲';
+
+    /// <summary>Not computed yet.</summary>
+    public const char PendingMark = '⋯';
+
+    /// <summary>The marks and what they say, for the help.</summary>
+    public static IReadOnlyList<(char Mark, string Meaning)> Marks { get; } =
+    [
+        (GivenMark, "a given: a value somebody put in"), (' ', "a result, or words"), (HoldsMark, "a check that holds"), (FailsMark, "a check that fails"),
+        (FaultMark, "a fault: the detail says what and why"), (WaitingMark, "waits for a cell in fault"), (ChangedMark, "not what the file says it was"),
+        (CautionMark, "a value with a caution"), (PendingMark, "not computed yet"),
+    ];
+
+    /// <summary>Of a cell.</summary>
+    public static CellFace Of(Session session, CellId id, Cell cell)
+    {
+        if (cell.Content is NoteContent note) return new CellFace(' ', PlainText.Of(note.Text), "", Ink.Plain, false);
+        if (cell.Content is BrokenContent) return new CellFace(FaultMark, "fault", "", Ink.Bad, false);
+        CellResult? result = session.Result(id);
+        if (result?.Fault is { } fault) return fault.Kind == FaultKind.Waiting ? new CellFace(WaitingMark, "waits", "", Ink.Careful, false) : new CellFace(FaultMark, "fault", "", Ink.Bad, false);
+        if (result?.Value is null) return Pending(cell);
+        PrintedValue shown = session.Known!.Shown(result)!.Value;
+        (char mark, Ink ink) = MarkOf(result, cell);
+        return new CellFace(mark, shown.Figure, shown.Unit, ink, result.Type is NumberType or QuantityType);
+    }
+
+    private static CellFace Pending(Cell cell) => cell.Content is GivenContent { Literal: NumberLiteral number }
+        ? new CellFace(GivenMark, Quantities.Formatting.NumberText.Format(number.Value, cell.Format?.Unit == number.Unit ? cell.Format?.Digits : null), number.Unit?.Symbol ?? "", Ink.Given, true)
+        : new CellFace(PendingMark, "", "", Ink.Faint, false);
+
+    private static (char, Ink) MarkOf(CellResult result, Cell cell)
+    {
+        if (Verdict.Fails(result)) return (FailsMark, Ink.Bad);
+        if (Verdict.Changed(result)) return (ChangedMark, Ink.Bad);
+        if (!result.Cautions.IsEmpty) return (CautionMark, Ink.Careful);
+        if (Verdict.Holds(result)) return (HoldsMark, Ink.Good);
+        return cell.Content is GivenContent ? (GivenMark, Ink.Given) : (' ', Ink.Plain);
+    }
+
+    /// <summary>In so many columns, the last of them blank.</summary>
+    public void Put(LineBuilder line, int width, Ink? over)
+    {
+        int room = width - 2;
+        string joined = Unit.Length == 0 ? Text : $"{Text} {Unit}";
+        line.Add(Mark.ToString(), over ?? Ink);
+        if (!IsFigure) line.Add(Fit.Left(Text, room), over ?? Ink);
+        else if (DisplayWidth.Of(joined) > room) line.Add(Fit.Figure("…", room), over ?? Ink);
+        else
+        {
+            line.Add(DisplayWidth.PadLeft(Text, room - (joined.Length - Text.Length)), over ?? Ink);
+            if (Unit.Length > 0) line.Add(" " + Unit, over ?? Ink.Faint);
+        }
+        line.Add(" ", over is Ink.Selected ? Ink.Selected : Ink.Plain);
+    }
+}

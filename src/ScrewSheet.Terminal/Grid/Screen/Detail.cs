@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Output;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Editing;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Terminal.Grid.Screen;
+
+/// <summary>Everything known about the cell under the cursor.</summary>
+/// <param name="Heading">What it is, in one line.</param>
+/// <param name="Lines">The rest.</param>
+/// <param name="Links">The cells it speaks of, in the order shown.</param>
+/// <param name="LinkLines">For each link, the line it stands on.</param>
+internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, ImmutableArray<CellId> Links, ImmutableArray<int> LinkLines)
+{
+    /// <summary>Of the cell under the cursor, in a width; one of the links may be chosen.</summary>
+    public static Detail Of(Session session, int width, int? chosen = null)
+    {
+        Cell? cell = session.Cell;
+        DetailBuilder builder = new(session, width, chosen);
+        if (cell is null) builder.Text("", "Nothing stands here. Type to put something in; a name and = make a given, a name and => a result.", Ink.Faint);
+        else Fill(builder, session, session.At, cell);
+        return new Detail(HeadingOf(session, cell), builder.Lines, builder.Links, builder.LinkLines);
+    }
+
+    private static string HeadingOf(Session session, Cell? cell)
+    {
+        if (!session.Block.IsOne) return $"{session.Block}: {session.Block.Rows} rows, {session.Block.Columns} columns";
+        if (cell is null) return session.Cursor.ToString();
+        CellResult? result = session.Result(session.At);
+        string kind = cell.Content switch { NoteContent => "words", GivenContent => "given", ResultContent => result?.IsCheck == true ? "check" : "result", _ => "unreadable line" };
+        List<string> parts = [cell.Name is null ? session.Cursor.ToString() : $"{session.Cursor} {cell.Name}", kind];
+        if (result?.Type is { } type && cell.Content is not NoteContent) parts.Add(type.Name);
+        if (cell.Format is not null) parts.Add($"shown in {Quantities.Formatting.DisplayFormatText.Write(cell.Format)}");
+        return PlainText.Of(string.Join(" · ", parts));
+    }
+
+    private static void Fill(DetailBuilder builder, Session session, CellId id, Cell cell)
+    {
+        CellResult? result = session.Result(id);
+        if (result?.Fault is { } fault) FaultLines(builder, session, id, fault);
+        if (result is not null && Verdict.Changed(result)) builder.Text("changed", Difference(session, result), Ink.Bad);
+        if (result is not null)
+        {
+            foreach (Caution caution in result.Cautions) builder.Text("caution", OriginText.Of(caution), Ink.Careful);
+        }
+        Content(builder, session, id, cell, result);
+        if (result is not null) builder.Members(result);
+        builder.Cells("uses", Used(session, id, cell));
+        builder.Cells("used by", session.Known?.ReadersOf(id) ?? []);
+        if (result is not null && cell.Content is ResultContent)
+        {
+            foreach (string line in WorkedStep.Declared(result)) builder.Text("by", line, Ink.Faint);
+        }
+        if (cell.Remark is not null) builder.Text("remark", PlainText.Of(cell.Remark), Ink.Plain);
+        if (result is null && cell.Content is ResultContent) builder.Text("", "Not computed yet.", Ink.Faint);
+    }
+
+    private static void Content(DetailBuilder builder, Session session, CellId id, Cell cell, CellResult? result)
+    {
+        switch (cell.Content)
+        {
+            case NoteContent note: builder.Text("", PlainText.Of(note.Text), Ink.Plain); break;
+            case BrokenContent broken: builder.Text("line", PlainText.Of(broken.Text.Trim()), Ink.Plain); break;
+            case GivenContent given: Given(builder, session, given, result); break;
+            case ResultContent content:
+                foreach ((string word, string text) in WorkedStep.Of(session, id, content)) builder.Text(word, text, word == "result" ? Ink.Strong : Ink.Plain);
+                break;
+        }
+    }
+
+    private static void Given(DetailBuilder builder, Session session, GivenContent given, CellResult? result)
+    {
+        string value = result is not null && session.Known!.Shown(result) is { } shown ? shown.ToString() : PlainText.Of(given.Text);
+        builder.Text("value", value, Ink.Strong);
+        if (given.Tolerance is { } tolerance) builder.Text("within ±", $"{PlainText.Of(tolerance.Text)}{(tolerance.Shape == ToleranceShape.Normal ? " (95 %, k = 2)" : "")}", Ink.Plain);
+        if (given.Within is { } limits) builder.Text("allowed", PlainText.Of(limits.Text), Ink.Plain);
+        if (given.Source is { } source) builder.Text("source", PlainText.Of(source), Ink.Plain);
+    }
+
+    private static void FaultLines(DetailBuilder builder, Session session, CellId id, Fault fault)
+    {
+        builder.Text(fault.Kind == FaultKind.Waiting ? "waits" : "fault", PlainText.Of(fault.Sentence), fault.Kind == FaultKind.Waiting ? Ink.Careful : Ink.Bad);
+        if (fault.Place is { } place && session.Workbook.Find(id.Sheet)?.Cells.GetValueOrDefault(id.Address) is { } cell) Pointer(builder, cell, place);
+        if (fault.Cause is { } cause && Places.Find(session.Workbook, id.Sheet, cause) is { } at && at != id) builder.Cells("cause", [at]);
+    }
+
+    /// <summary>The piece of the expression the fault speaks of.</summary>
+    private static void Pointer(DetailBuilder builder, Cell cell, Place place)
+    {
+        (string text, int column) = cell.Content switch { ResultContent result => (result.Expression, result.ExpressionColumn), GivenContent given => (given.Text, given.TextColumn), _ => ("", 1) };
+        int start = place.Line > 0 ? place.Column - column : place.Column - 1;
+        if (start < 0 || place.Length <= 0 || start + place.Length > text.Length || place.Length == text.Length) return;
+        builder.Text("at", PlainText.Of(text.Substring(start, place.Length)), Ink.Bad);
+    }
+
+    private static IReadOnlyList<CellId> Used(Session session, CellId id, Cell cell)
+    {
+        if (cell.Content is not ResultContent result) return [];
+        return [.. WrittenReferences.In(result.Expression, name => session.Workbook.Find(name) is not null)
+            .Select(reference => reference.Target(session.Workbook, id.Sheet)).OfType<CellId>().Where(target => session.Workbook.Find(target.Sheet) is not null).Distinct()];
+    }
+
+    private static string Difference(Session session, CellResult result)
+    {
+        string kept = PlainText.Of((result.Cell.Content as ResultContent)?.Kept ?? "");
+        return $"the file says {kept}, this version computes {session.Known!.Shown(result)?.ToString() ?? "no value"}";
+    }
+}

@@ -1,0 +1,40 @@
+using ScrewSheet.Terminal.Grid.State;
+
+namespace ScrewSheet.Terminal.Grid.Screen;
+
+/// <summary>The last line: the keys that apply now.</summary>
+internal static class KeyLine
+{
+    /// <summary>As many as have room.</summary>
+    public static ScreenLine Of(GridState state)
+    {
+        LineBuilder line = new(state.Width);
+        foreach ((string key, string what) in Keys(state))
+        {
+            if (line.Left < key.Length + what.Length + 4) break;
+            line.Add(" " + key, Ink.Key).Add($" {what} ", Ink.Frame);
+        }
+        return line.Line(Ink.Frame);
+    }
+
+    private static (string, string)[] Keys(GridState state) => state.Mode switch
+    {
+        Entering { Entry.Chosen: >= 0 } => [("Enter", "take it"), ("↑↓", "choose"), ("Esc", "back to the line")],
+        Entering { Entry.Suggestions.IsEmpty: false } => [("Enter", "done"), ("Tab", "done, next cell"), ("↓", "choose from the list"), ("Esc", "leave as it was")],
+        Entering => [("Enter", "done, down"), ("Tab", "done, right"), ("Esc", "leave as it was"), ("Ctrl+U", "empty")],
+        Linking => [("Tab", "next"), ("Enter", "go there"), ("Esc", "back to the grid")],
+        Commanding => [("letter", "do it"), ("Esc", "back to the grid")],
+        Listing { IsStart: true } => [("↑↓", "choose"), ("Enter", "open"), ("Esc", "leave")],
+        Listing => [("↑↓", "choose"), ("Enter", "go there"), ("letters", "narrow"), ("Esc", "back")],
+        Asking => [("Enter", "done"), ("Esc", "never mind")],
+        Confirming => [("letter", "answer"), ("Esc", "back")],
+        Reading { Page: PageName.Cautions } => [("Enter", "understood")],
+        Plotting => [("Esc", "back to the grid")],
+        Reading => [("↑↓", "scroll"), ("Esc", "back")],
+        _ => InGrid(state),
+    };
+
+    private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
+        ? [("Enter", "edit"), ("Space", "commands"), ("Tab", "detail"), ("<>", "sheet"), ("^S", "save"), ("^A", "attention"), ("?", "help"), ("^Q", "leave"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
+        : [("^C", "copy"), ("^X", "cut"), ("^V", "paste"), ("^D", "fill down"), ("^R", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
+}

@@ -1,0 +1,164 @@
+using System.Collections.Concurrent;
+using ScrewSheet.Terminal.Files;
+using ScrewSheet.Terminal.Grid.Keys;
+using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Output;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Format;
+using ScrewSheet.Workbooks.Model;
+
+namespace ScrewSheet.Terminal.Grid.Work;
+
+/// <summary>What the grid needs of its surroundings.</summary>
+internal sealed record GridSurroundings
+{
+    /// <summary>The library.</summary>
+    public required FunctionLibrary Library { get; init; }
+
+    /// <summary>The folder with the shipped workbooks.</summary>
+    public required string Shipped { get; init; }
+
+    /// <summary>What is remembered between starts.</summary>
+    public required Remembered Remembered { get; init; }
+}
+
+/// <summary>Holds the state, does what it asks for outside, and says when the screen changed. For one thread; results from the calculation wait in a queue.</summary>
+internal sealed class GridProgram : IDisposable
+{
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(3);
+    private readonly GridSurroundings surroundings;
+    private readonly Recalculator recalculator;
+    private readonly ConcurrentQueue<Input> arrived = new();
+
+    /// <summary>On the start page, or with a file open.</summary>
+    /// <param name="surroundings">The surroundings.</param>
+    /// <param name="file">The file, or null.</param>
+    public GridProgram(GridSurroundings surroundings, WorkbookFile? file)
+    {
+        this.surroundings = surroundings;
+        recalculator = new Recalculator(surroundings.Library, arrived.Enqueue);
+        State = new GridState
+        {
+            Lexicon = new Lexicon(surroundings.Library),
+            Mode = new Browsing(),
+            StartItems = StartPage.Items(surroundings.Remembered.Recent, ShippedWorkbooks.Names(surroundings.Shipped)),
+        };
+        State = StartPage.Show(State);
+        if (file is not null) Handle(new Opened(Open(file)));
+        if (!surroundings.Remembered.CautionsRead) State = State with { Mode = new Reading("Before you begin", PageName.Cautions, 0, State.Mode) };
+    }
+
+    /// <summary>The state.</summary>
+    public GridState State { get; private set; }
+
+    /// <summary>True when the reader left.</summary>
+    public bool HasLeft { get; private set; }
+
+    /// <summary>A text for the clipboard.</summary>
+    public event Action<string>? Copied;
+
+    /// <summary>Takes an input in and does what follows from it.</summary>
+    public void Handle(Input input)
+    {
+        State = Dispatch.Next(State, input);
+        foreach (Effect effect in State.Effects)
+        {
+            if (!Do(effect)) break;
+        }
+    }
+
+    /// <summary>Takes in what arrived from the calculation.</summary>
+    /// <returns>True when something did.</returns>
+    public bool TakeArrived()
+    {
+        bool any = false;
+        while (arrived.TryDequeue(out Input? input))
+        {
+            Handle(input);
+            any = true;
+        }
+        return any;
+    }
+
+    /// <summary>Waits for the calculation and takes its results in.</summary>
+    public void Settle(TimeSpan longest)
+    {
+        recalculator.Settle(longest);
+        TakeArrived();
+    }
+
+    /// <summary>Where the program ends without the reader having left: puts changes that are not saved, and a line being typed that reads, into a file of their own.</summary>
+    /// <returns>The file; null where there was nothing to put, or it could not be written.</returns>
+    public string? Rescue()
+    {
+        if (HasLeft || State.Session is not { } session) return null;
+        Session whole = State.Mode is Entering entering ? Edits.Commit(session, entering.Entry.Typed.Text, out _) : session;
+        return whole.IsUnsaved ? surroundings.Remembered.Rescue(WorkbookText.Write(whole.Workbook)) : null;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => recalculator.Dispose();
+
+    /// <summary>Does one thing outside; false where what comes after it must not be done.</summary>
+    private bool Do(Effect effect)
+    {
+        switch (effect)
+        {
+            case Calculate calculate: recalculator.Calculate(calculate.Workbook); return true;
+            case StopCalculating: recalculator.Stop(); return true;
+            case TryOut line: recalculator.TryOut(line); return true;
+            case SetClipboard clipboard: Copied?.Invoke(clipboard.Text); return true;
+            case RememberCautions: surroundings.Remembered.ReadCautions(); return true;
+            case Leave: HasLeft = true; return true;
+            case WriteFile write: return Tried(() => Write(write));
+            case OpenFile open: return Tried(() => Handle(new Opened(Open(WorkbookFile.Read(open.Path)))));
+            case OpenShipped shipped: return Tried(() => Handle(new Opened(Open(shipped.Name))));
+            default: throw new ArgumentOutOfRangeException(nameof(effect), effect, "No such effect.");
+        }
+    }
+
+    private bool Tried(Action work)
+    {
+        try
+        {
+            work();
+            return true;
+        }
+        catch (UserMistake mistake)
+        {
+            State = State.Say(mistake.Message, trouble: true);
+            return false;
+        }
+    }
+
+    private Session Open(WorkbookFile file)
+    {
+        surroundings.Remembered.Opened(file.Path);
+        return Session.Open(file.Workbook, file.Path, file.Bytes);
+    }
+
+    private Session Open(string shipped) => WorkbookText.Read(ShippedWorkbooks.Read(surroundings.Shipped, shipped)) is WorkbookRead read
+        ? Session.Open(read.Workbook, null, ReadOnlyMemory<byte>.Empty)
+        : throw new UserMistake($"The shipped workbook {PlainText.Of(shipped)} cannot be read.");
+
+    /// <summary>Writes the workbook with its present results kept.</summary>
+    private void Write(WriteFile write)
+    {
+        Settle(LongestWait);
+        Session session = State.Session ?? write.Session;
+        Workbook workbook = session.IsCalculated ? KeptResults.In(Output.Selection.Of(session.Known!.Calculation, session.Workbook.Sheets)) : session.Workbook;
+        byte[] bytes = WorkbookText.Write(workbook);
+        string path = write.NewPath ?? session.Path!;
+        if (write.NewPath is not null) SafeWrite.Create(path, bytes);
+        else Replace(path, session.Bytes, bytes);
+        surroundings.Remembered.Opened(path);
+        string late = session.IsCalculated ? "" : " The results were not all in, so the file keeps those it had.";
+        Handle(new Written(session with { Workbook = workbook, Saved = workbook, Path = path, Bytes = bytes }, $"Saved {FileTrouble.Quoted(path)}.{late}"));
+    }
+
+    private static void Replace(string path, ReadOnlyMemory<byte> expected, byte[] bytes)
+    {
+        if (!BoundedRead.All(path).AsSpan().SequenceEqual(expected.Span)) throw new UserMistake($"{FileTrouble.Quoted(path)} was changed by another program since it was opened, so nothing was written. Save under another name: Space, then W.");
+        if (!expected.Span.SequenceEqual(bytes)) SafeWrite.Replace(path, expected, bytes);
+    }
+}

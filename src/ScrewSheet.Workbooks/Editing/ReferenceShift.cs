@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using ScrewSheet.Workbooks.Model;
+
+namespace ScrewSheet.Workbooks.Editing;
+
+/// <summary>Expressions whose references follow what they name, or move along with a copy.</summary>
+public static class ReferenceShift
+{
+    /// <summary>The expression of a copy so many columns and rows away: addresses move by as much, names stay. An address that would leave the sheet is lost.</summary>
+    /// <param name="expression">The text.</param>
+    /// <param name="workbook">The workbook.</param>
+    /// <param name="from">The sheet it stands on.</param>
+    /// <param name="to">The sheet the copy stands on; names of the old sheet that it lacks are written with their sheet.</param>
+    /// <param name="columns">To the right.</param>
+    /// <param name="rows">Downward.</param>
+    public static string Copied(string expression, Workbook workbook, string from, string to, int columns, int rows)
+    {
+        ArgumentNullException.ThrowIfNull(workbook);
+        return WrittenReferences.Rewrite(expression, name => workbook.Find(name) is not null, reference =>
+        {
+            if (reference.Address is { } address) return Prefix(reference.Sheet) + Moved(address, columns, rows);
+            bool qualify = from != to && reference.Sheet is null && workbook.Find(from)?.Names.ContainsKey(reference.Name) == true && workbook.Find(to)?.Names.ContainsKey(reference.Name) != true;
+            return qualify ? $"{from}.{reference.Name}" : null;
+        });
+    }
+
+    /// <summary>The expression of a cell that itself goes from one sheet to another (or stays), when cells it names go elsewhere.</summary>
+    internal static string Follow(string expression, Workbook workbook, string from, string to, Relocate move)
+    {
+        ImmutableArray<WrittenReference> references = WrittenReferences.In(expression, name => workbook.Find(name) is not null);
+        string text = expression;
+        for (int i = references.Length - 1; i >= 0; i--)
+        {
+            WrittenReference reference = references[i];
+            string written = Follow(references, i, workbook, from, to, move) ?? text.Substring(reference.Start, reference.Length);
+            text = text[..reference.Start] + written + text[(reference.Start + reference.Length)..];
+        }
+        return text;
+    }
+
+    private static string? Follow(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from, string to, Relocate move)
+    {
+        WrittenReference reference = references[i];
+        if (reference.Target(workbook, from) is not { } target) return null;
+        if (workbook.Find(target.Sheet) is null) return null;
+        CellId? moved = move(target, reference.Corner);
+        if (reference.Address is { } address)
+        {
+            if (moved is not { } there || IsTurned(references, i, workbook, from, move)) return Prefix(reference.Sheet) + Relocation.LostName(address);
+            return Prefix(reference.Sheet is null && there.Sheet == to ? null : there.Sheet) + there.Address;
+        }
+        return moved is not { } named || (reference.Sheet ?? from) == from && named.Sheet == to && reference.Sheet is null ? null
+            : Prefix(reference.Sheet is null && named.Sheet == to ? null : named.Sheet) + reference.Name;
+    }
+
+    /// <summary>A run nothing is left of: its last corner would come before its first.</summary>
+    private static bool IsTurned(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from, Relocate move)
+    {
+        if (references[i].Corner == 0) return false;
+        int first = references[i].Corner == 1 ? i : i - 1;
+        if (first < 0 || first + 1 >= references.Length || references[first].Address is null || references[first + 1].Address is null) return false;
+        CellId? one = move(references[first].Target(workbook, from)!.Value, 1), last = move(references[first + 1].Target(workbook, from)!.Value, 2);
+        return one is { } a && last is { } b && (b.Address.Row < a.Address.Row || b.Address.Column < a.Address.Column);
+    }
+
+    private static string Moved(CellAddress address, int columns, int rows)
+    {
+        CellAddress moved = new(address.Column + columns, address.Row + rows);
+        return moved.IsValid ? moved.ToString() : Relocation.LostName(address);
+    }
+
+    private static string Prefix(string? sheet) => sheet is null ? "" : sheet + ".";
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using ScrewSheet.Workbooks.Format;
+using ScrewSheet.Workbooks.Model;
+
+namespace ScrewSheet.Workbooks.Editing;
+
+/// <summary>Says where an address goes; null where it is gone. The corner is 1 or 2 for an end of a run, which may shrink to what is left; else 0.</summary>
+/// <param name="from">The address now.</param>
+/// <param name="corner">1 for the first, 2 for the last corner of a run; else 0.</param>
+public delegate CellId? Relocate(CellId from, int corner);
+
+/// <summary>
+/// Moves cells and corrects every reference to them, in all sheets. The lines of the file keep their order, blanks and remarks.
+/// A reference by address to a cell that is gone becomes a name that no cell has, so that its reader is in fault instead of reading a stranger.
+/// </summary>
+public static class Relocation
+{
+    /// <summary>What stands in place of the address of a cell that is gone, such as <c>lost_B5</c>.</summary>
+    public static string LostName(CellAddress address) => $"lost_{address}";
+
+    /// <summary>The workbook with every cell where <paramref name="move"/> says. Places that cells move to must be free, or be left by their own cells.</summary>
+    /// <exception cref="ArgumentException">Two cells would have one address.</exception>
+    public static Workbook Apply(Workbook workbook, Relocate move)
+    {
+        ArgumentNullException.ThrowIfNull(workbook);
+        ArgumentNullException.ThrowIfNull(move);
+        Workbook left = WithoutGone(workbook, move);
+        List<(string Sheet, string Line)> away = [];
+        Workbook lines = left with { Sheets = [.. left.Sheets.Select(sheet => Moved(workbook, sheet, move, away))] };
+        Workbook read = Reread(lines);
+        foreach ((string sheet, string line) in away) read = read.WithCell(sheet, Cell(line));
+        return read;
+    }
+
+    private static Workbook Reread(Workbook workbook) => WorkbookText.Read(WorkbookText.Write(workbook)) is WorkbookRead read
+        ? read.Workbook
+        : throw new ArgumentException("The workbook cannot be read again.", nameof(workbook));
+
+    private static Cell Cell(string line) => CellLine.Read(new LineText(line, 0)).Cell! with { Place = default };
+
+    private static Workbook WithoutGone(Workbook workbook, Relocate move)
+    {
+        Workbook left = workbook;
+        foreach (Sheet sheet in workbook.Sheets)
+        {
+            foreach (CellAddress address in sheet.Order)
+            {
+                if (move(new CellId(sheet.Name, address), 0) is null) left = left.WithoutCell(sheet.Name, address);
+            }
+        }
+        return left;
+    }
+
+    /// <summary>The sheet with the lines its cells will have, still under their old addresses: only to be written and read again.</summary>
+    private static Sheet Moved(Workbook workbook, Sheet sheet, Relocate move, List<(string, string)> away)
+    {
+        var cells = sheet.Cells.ToBuilder();
+        var order = sheet.Order;
+        foreach (Cell cell in sheet.CellsInOrder)
+        {
+            CellId from = new(sheet.Name, cell.Address), to = move(from, 0)!.Value;
+            CellSource? source = cell.Source.Value;
+            string old = source?.Says(cell) == true ? source.Line.Text : CellTextWriter.Line(cell), line = Line(workbook, old, from, to, move);
+            ImmutableArray<FileLine> leading = source is null ? [] : [.. source.Leading.Select(each => Table(each, sheet.Name, move))];
+            // taken out first: the dictionary takes a cell of which only the line differs for the same
+            cells.Remove(cell.Address);
+            if (to.Sheet == sheet.Name)
+            {
+                cells.Add(cell.Address, CellSource.Attach(cell, new FileLine(line, source?.Line.End ?? LineEnd.Lf), leading));
+                continue;
+            }
+            away.Add((to.Sheet, line));
+            order = order.Remove(cell.Address);
+        }
+        Sheet moved = sheet with { Cells = cells.ToImmutable(), Order = order };
+        return sheet.Source.Value is not { } own ? moved : moved with { Source = new(own with { Trailing = [.. own.Trailing.Select(each => Table(each, sheet.Name, move))] }) };
+    }
+
+    /// <summary>The cell's line at its new place.</summary>
+    private static string Line(Workbook workbook, string line, CellId from, CellId to, Relocate move)
+    {
+        Cell cell = CellLine.Read(new LineText(line, 0)).Cell!;
+        string text = line;
+        if (cell.Content is ResultContent result)
+        {
+            string expression = ReferenceShift.Follow(result.Expression, workbook, from.Sheet, to.Sheet, move);
+            if (expression != result.Expression) text = string.Concat(text.AsSpan(0, result.ExpressionColumn - 1), expression, text.AsSpan(result.ExpressionColumn - 1 + result.Expression.Length));
+        }
+        int start = line.Length - line.TrimStart(' ', '\t').Length, end = CellLine.AddressEnd(line, start);
+        return from.Address == to.Address ? text : string.Concat(text.AsSpan(0, start), to.Address.ToString(), text.AsSpan(end));
+    }
+
+    private static FileLine Table(FileLine line, string sheet, Relocate move) => line with { Text = TableLines.Rewrite(line.Text, address => move(new CellId(sheet, address), 0) is { } to && to.Sheet == sheet ? to.Address.ToString() : null) };
+}

@@ -1,0 +1,159 @@
+using ScrewSheet.Terminal.Grid.State;
+
+namespace ScrewSheet.Terminal.Tests.Grid;
+
+public sealed class EnteringTests
+{
+    [Fact]
+    public void AGivenAndAResult_FromAnEmptyWorkbook()
+    {
+        using Walk walk = new();
+        walk.Press(KeyName.Enter).Enter("load [kN] = 6 kN").Enter("arm = 30 mm").Enter("moment [N·m] => load * arm").Settle();
+        Assert.Equal(" 180 N·m", walk.Face("A3"));
+        Assert.Equal("A4", walk.State.Open.Cursor.ToString());
+        Assert.True(walk.State.Open.IsUnsaved);
+    }
+
+    [Fact]
+    public void WhileTyping_ValueAndTypeAreShown_BeforeAnythingIsPutIn()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("=> peak * exposed").Settle();
+        Assert.Contains(" gives    340 N·m", walk.Screen, StringComparison.Ordinal);
+        Assert.Null(walk.Entry("C2"));
+    }
+
+    [Fact]
+    public void WhileTyping_TheFaultIsShown()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("=> peak + exposed").Settle();
+        Assert.Contains(" fault ", walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhileTyping_ACircleIsSeen()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("B2").Ctrl('u').Type("peak => moment / exposed").Settle();
+        Assert.Contains("wait for itself", walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ALineThatDoesNotRead_StaysUnderTheFingers()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("40m").Press(KeyName.Enter);
+        Assert.IsType<Entering>(walk.State.Mode);
+        Assert.Contains("Not put in", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains("» 40m", walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ATakenName_IsRefused()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("peak = 3 kN").Press(KeyName.Enter);
+        Assert.IsType<Entering>(walk.State.Mode);
+        Assert.Null(walk.Entry("C2"));
+    }
+
+    [Fact]
+    public void TabGoesRight_AndEnterBelowWhereTheRowBegan()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C10").Type("1 kN").Press(KeyName.Tab).Type("2 kN").Press(KeyName.Tab).Type("3 kN").Press(KeyName.Enter);
+        Assert.Equal(("= 1 kN", "= 2 kN", "= 3 kN"), (walk.Entry("C10"), walk.Entry("D10"), walk.Entry("E10")));
+        Assert.Equal("C11", walk.State.Open.Cursor.ToString());
+    }
+
+    [Fact]
+    public void Escape_LeavesTheCell_AndTheLineCanBeBroughtBack()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("a long thought").Press(KeyName.Escape);
+        Assert.Null(walk.Entry("C2"));
+        walk.Command('e').Press(KeyName.Enter);
+        Assert.Equal("\"a long thought\"", walk.Entry("C2"));
+    }
+
+    [Fact]
+    public void WhatTheFileKept_IsNotShownForEditing_AndStaysWhenNothingChanged()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("weak").Press(KeyName.Enter);
+        Assert.DoesNotContain("gives holds", walk.Screen.Split('\n')[^2], StringComparison.Ordinal);
+        walk.Press(KeyName.Enter);
+        Assert.False(walk.State.Open.IsUnsaved);
+    }
+
+    [Fact]
+    public void Completion_OffersNamesFunctionsAndSheets_WithAWordAboutEach()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("=> expo");
+        Assert.Contains("exposed", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains("B3  40 mm", walk.Screen, StringComparison.Ordinal);
+        walk.Press(KeyName.Down, KeyName.Enter);
+        Assert.Equal("=> exposed", ((Entering)walk.State.Mode).Entry.Typed.Text);
+        walk.Type(" + FallF");
+        Assert.Contains("FallFactor", walk.Screen, StringComparison.Ordinal);
+        walk.Press(KeyName.Down, KeyName.Tab);
+        Assert.EndsWith("FallFactor(", ((Entering)walk.State.Mode).Entry.Typed.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("=> Other.tw", "twice")]
+    [InlineData("= 5 k", "kN")]
+    [InlineData("x [m", "mm")]
+    [InlineData("=> peak + 5 k", "kN")]
+    public void Completion_KnowsSheetsAndUnits(string typed, string offered)
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type(typed);
+        Assert.Contains(((Entering)walk.State.Mode).Entry.Suggestions, suggestion => suggestion.Shown == offered);
+    }
+
+    [Theory]
+    [InlineData("just some words")]
+    [InlineData("=> \"in quotes pea")]
+    [InlineData("= 5 kN // remark pea")]
+    public void Completion_IsSilentWhereNothingFits(string typed)
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type(typed);
+        Assert.Empty(((Entering)walk.State.Mode).Entry.Suggestions);
+    }
+
+    [Fact]
+    public void InsideACall_TheParameterIsExplained()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("=> FallFactor(4 m, ");
+        CallHelp call = Assert.IsType<CallHelp>(((Entering)walk.State.Mode).Entry.Call);
+        Assert.Equal(("FallFactor", 1), (call.Name, call.Current));
+        Assert.Contains($"[{call.Parameters[1]}]", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains(", in m", call.Meaning, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ALongLine_Wraps_WithTheCaretInIt()
+    {
+        using Walk walk = new(Book.Text);
+        string line = "=> " + string.Join(" + ", Enumerable.Repeat("peak", 20));
+        walk.Go("C2").Type(line);
+        var picture = ScrewSheet.Terminal.Grid.Screen.Painter.Of(walk.State);
+        Assert.Equal(24, picture.Lines.Length);
+        Assert.NotNull(picture.Caret);
+        Assert.Equal(line, string.Concat(picture.Lines.Skip(picture.Caret.Value.Line - 1).Take(2).Select(each => each.Text.TrimEnd('\n'))).Replace("» ", "", StringComparison.Ordinal).TrimEnd().Replace("  ", " ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void PastedText_GoesIntoTheLineBeingTyped()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("=> ");
+        walk.Program.Handle(new Paste("peak\n* 2"));
+        Assert.Equal("=> peak * 2", ((Entering)walk.State.Mode).Entry.Typed.Text);
+    }
+}

@@ -1,0 +1,152 @@
+using System.Text;
+using CsCheck;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Editing;
+using ScrewSheet.Workbooks.Format;
+using ScrewSheet.Workbooks.Model;
+
+namespace ScrewSheet.Workbooks.Tests.Editing;
+
+public sealed class RelocationTests
+{
+    private const string File =
+        """
+        screwsheet 1
+        units SI
+
+        sheet Fall
+        widths A 20, C 9
+
+        // travels with its cell
+        A1 "Words about B3"
+        B2   peak [kN]   = 8.5 kN   // stays as it is
+        B3 => B2 * 2 gives 17.0 kN // twice
+        B4 => Sum(Series(B2, B3)) + peak
+        what-if D2 "B3 in a title"
+          vary B2: 1 kN, 2 kN
+          show B4
+        B9 => $"{B3:kN} and B3" == "B3"
+
+        sheet Other
+        A1 => Fall.B3 + Fall.peak
+        A2 => A1 / B3
+
+        """;
+
+    private static Workbook Read(string text = File) => Assert.IsType<WorkbookRead>(WorkbookText.Read(text)).Workbook;
+
+    private static string Text(Workbook workbook) => Encoding.UTF8.GetString(WorkbookText.Write(workbook));
+
+    [Fact]
+    public void InsertRows_EveryReferenceFollows_AndNoOtherByteChanges()
+    {
+        Workbook moved = RowsAndColumns.InsertRows(Read(), "Fall", 3, 2);
+        string expected = File
+            .Replace("B3 => B2 * 2", "B5 => B2 * 2", StringComparison.Ordinal)
+            .Replace("B4 => Sum(Series(B2, B3))", "B6 => Sum(Series(B2, B5))", StringComparison.Ordinal)
+            .Replace("show B4", "show B6", StringComparison.Ordinal)
+            .Replace("B9 => $\"{B3:kN} and B3\"", "B11 => $\"{B5:kN} and B3\"", StringComparison.Ordinal)
+            .Replace("Fall.B3", "Fall.B5", StringComparison.Ordinal);
+        Assert.Equal(expected, Text(moved));
+    }
+
+    [Fact]
+    public void RemoveRows_ARunShrinks_AndALostAddressBecomesANameNoCellHas()
+    {
+        string text = Text(RowsAndColumns.RemoveRows(Read(), "Fall", 3, 3));
+        Assert.Contains("B3 => Sum(Series(B2, B2)) + peak\n", text, StringComparison.Ordinal);
+        Assert.Contains("B8 => $\"{lost_B3:kN} and B3\"", text, StringComparison.Ordinal);
+        Assert.Contains("A1 => Fall.lost_B3 + Fall.peak\n", text, StringComparison.Ordinal);
+        Assert.Contains("A2 => A1 / B3\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("twice", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void RemoveRows_ARunOfWhichNothingIsLeft_IsLost()
+    {
+        Workbook workbook = Read("screwsheet 1\n\nsheet S\nA1 = 1\nA5 = 2\nA6 = 3\nB1 => Sum(Series(A5, A6))\n");
+        Assert.Contains("B1 => Sum(Series(lost_A5, lost_A6))", Text(RowsAndColumns.RemoveRows(workbook, "S", 5, 6)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Columns_CarryTheirWidths()
+    {
+        Workbook wider = RowsAndColumns.InsertColumns(Read(), "Fall", 2, 1);
+        Assert.Contains("widths A 20, D 9", Text(wider), StringComparison.Ordinal);
+        Assert.Contains("C2   peak [kN]   = 8.5 kN", Text(wider), StringComparison.Ordinal);
+        Assert.Contains("vary C2: 1 kN", Text(wider), StringComparison.Ordinal);
+        Assert.Contains("what-if E2 \"B3 in a title\"", Text(wider), StringComparison.Ordinal);
+        Assert.Contains("A1 => Fall.C3", Text(wider), StringComparison.Ordinal);
+        Assert.Equal(File, Text(RowsAndColumns.RemoveColumns(wider, "Fall", 2, 2)));
+    }
+
+    [Fact]
+    public void ACellThatGoesToAnotherSheet_IsNamedThere_AndNamesTheRestWhereItWas()
+    {
+        CellId from = new("Fall", new CellAddress(2, 4)), to = new("Other", new CellAddress(3, 3));
+        string text = Text(Relocation.Apply(Read(File.Replace("A2 => A1 / B3", "A2 => A1 / Fall.B4", StringComparison.Ordinal)), (id, _) => id == from ? to : id));
+        Assert.Contains("C3 => Sum(Series(Fall.B2, Fall.B3)) + Fall.peak\n", text, StringComparison.Ordinal);
+        Assert.Contains("A2 => A1 / Other.C3\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void RowsInsertedAndRemovedAgain_LeaveTheFileAsItWas() =>
+        Gen.Select(Gen.Int[1, 12], Gen.Int[1, 5]).Sample((row, count) =>
+        {
+            Workbook there = RowsAndColumns.InsertRows(Read(), "Fall", row, count);
+            return Text(RowsAndColumns.RemoveRows(there, "Fall", row, row + count - 1)) == File;
+        });
+
+    [Theory]
+    [InlineData("B2 * 2", "C5 * 2")]
+    [InlineData("Fall.B2 + peak", "Fall.C5 + peak")]
+    [InlineData("Sqrt(B2) + H2(B3)", "Sqrt(C5) + H2(C6)")]
+    [InlineData("Map(Series(B2, B3), x => x * B2)", "Map(Series(C5, C6), x => x * C5)")]
+    [InlineData("Near(value: B2, B3)", "Near(value: C5, C6)")]
+    [InlineData("tube.B2", "tube.B2")]
+    [InlineData("\"B2\"", "\"B2\"")]
+    [InlineData("$\"B2 {B2}\"", "$\"B2 {C5}\"")]
+    [InlineData("flag ? B2 : B3", "flag ? C5 : C6")]
+    public void Copied_AddressesMove_NothingElse(string expression, string copy) => Assert.Equal(copy, ReferenceShift.Copied(expression, Read(), "Fall", "Fall", 1, 3));
+
+    [Fact]
+    public void Copied_OffTheSheet_IsLost() => Assert.Equal("lost_A1 + B1", ReferenceShift.Copied("A1 + C1", Read(), "Fall", "Fall", -1, 0));
+
+    [Fact]
+    public void Copied_ToAnotherSheet_NamesTheOldOneWhereTheNewLacksTheName() => Assert.Equal("Fall.peak * B2", ReferenceShift.Copied("peak * B2", Read(), "Fall", "Other", 0, 0));
+
+    [Fact]
+    public void RenamedCell_IsRenamedEverywhere()
+    {
+        Workbook renamed = Renaming.Cell(Read(File.Replace("vary B2", "vary peak", StringComparison.Ordinal)), new CellId("Fall", new CellAddress(2, 2)), "load", out Fault? fault);
+        Assert.Null(fault);
+        string text = Text(renamed);
+        Assert.Contains("Series(B2, B3)) + load\n", text, StringComparison.Ordinal);
+        Assert.Contains("Fall.B3 + Fall.load\n", text, StringComparison.Ordinal);
+        Assert.Contains("vary load: 1 kN", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("peak", text, StringComparison.Ordinal);
+        Assert.Equal("load", renamed.Find("Fall")!.WhatIfs[0].Vary[0].Text[..4]);
+    }
+
+    [Theory]
+    [InlineData("2nd")]
+    [InlineData("B7")]
+    [InlineData("return")]
+    [InlineData("Peak")]
+    [InlineData("")]
+    public void RenamedCell_ABadName_IsRefused(string name)
+    {
+        Workbook workbook = Read();
+        Assert.Same(workbook, Renaming.Cell(workbook, new CellId("Fall", new CellAddress(2, 2)), name, out Fault? fault));
+        Assert.NotNull(fault);
+    }
+
+    [Fact]
+    public void RenamedSheet_IsRenamedEverywhere()
+    {
+        string text = Text(Renaming.Sheet(Read(), "Fall", "Drop", out Fault? fault));
+        Assert.Null(fault);
+        Assert.Contains("sheet Drop\n", text, StringComparison.Ordinal);
+        Assert.Contains("A1 => Drop.B3 + Drop.peak\n", text, StringComparison.Ordinal);
+    }
+}
