@@ -12,7 +12,8 @@ internal static class KeyTranslation
     public static Press? Of(Key key)
     {
         KeyCode bare = key.KeyCode & ~(KeyCode.ShiftMask | KeyCode.CtrlMask | KeyCode.AltMask);
-        if (key.IsAlt) return null;
+        // two quick presses of Escape arrive as one with Alt
+        if (key.IsAlt && bare != KeyCode.Esc) return null;
         if (Named(bare, key.IsShift) is { } name) return new Press(name, "", key.IsCtrl, key.IsShift);
         if (key.IsCtrl) return bare is >= KeyCode.A and <= KeyCode.Z ? new Press(KeyName.Text, ((char)('a' + (bare - KeyCode.A))).ToString(), Ctrl: true) : null;
         return key.TryGetPrintableRune(out Rune rune) ? new Press(KeyName.Text, rune.ToString()) : null;
