@@ -202,7 +202,7 @@ internal sealed partial class Recalculation
         {
             Node node = level[i];
             if (order.Circles.TryGetValue(node, out IReadOnlyList<CellId>? circle)) Store(node, Fail(node, NameFaults.CellCircle(string.Join(" → ", circle.Select(Label)))));
-            else if (node.IsDirty || graph.ReadsChanged(node))
+            else if (node.IsDirty || node.Result?.Fault is { Kind: FaultKind.Circle } || graph.ReadsChanged(node)) // out of a circle although what it reads is still in one
             {
                 if (!DeepStack.Inside && node.Expression is not null && node.Shape is not { IsPlain: true })
                 {
