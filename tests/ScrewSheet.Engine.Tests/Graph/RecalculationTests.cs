@@ -79,6 +79,33 @@ public sealed class RecalculationTests
     }
 
     [Fact]
+    public void ACellThatLeavesACircleWaitsForTheOneItReadsThatStays()
+    {
+        Book book = Book.Of("A1 => A3 + A5", "A2 => A1 + 1", "A3 => A1", "A5 => A2");
+        Assert.Equal(FaultKind.Circle, book["A2"].Fault!.Kind);
+        book.Type("A5", "= 1");
+        book["A2"].FaultsWith("It waits for A1, which is in fault.");
+    }
+
+    [Fact]
+    public void ADoubledNameMeansTheFirstCellWhicheverCameFirst()
+    {
+        Book book = Book.Of("A1 => twice * 2", "A6 twice = 3");
+        book.Type("A3", "twice = 4");
+        Assert.Equal("S.A3", book["A1"].Fault!.Cause);
+        Assert.Equal(new Calculator(Book.Library).Calculate(book.Workbook).Cells[Book.Id("A1")].Fault!.Cause, book["A1"].Fault!.Cause);
+        book.Clear("A3");
+        book["A1"].Gives(6, "number");
+    }
+
+    [Fact]
+    public void AColumnOfAlikeCellsPutsEachFaultWhereItStands()
+    {
+        Book book = Book.Of("A1 = 1", "B1 = 0", "C1 => 1 + A1 / B1", "A10 = 1", "B10 = 0", "C10 => 1 + A10 / B10");
+        Assert.Equal((book["C1"].Fault!.Place!.Value.Column + 1, book["C1"].Fault!.Place!.Value.Length + 2), (book["C10"].Fault!.Place!.Value.Column, book["C10"].Fault!.Place!.Value.Length));
+    }
+
+    [Fact]
     public void ASeriesSeesCellsThatComeIntoItsRun()
     {
         Book book = Book.Of("A1 = 1", "A3 = 3", "B1 => Sum(Series(A1, A3))");
