@@ -35,7 +35,7 @@ public sealed class EditingTests
         "clear" => walk.Go("B2").Shift(KeyName.Down).Press(KeyName.Delete),
         "paste" => walk.Go("B4").Ctrl('c').Go("C4").Ctrl('v'),
         "cut" => walk.Go("B2").Ctrl('x').Go("D9").Ctrl('v'),
-        "fill" => walk.Go("B7").Shift(KeyName.Down, 3).Ctrl('d'),
+        "fill" => walk.Go("B7").Shift(KeyName.Down, 3).Command('d'),
         "rows" => walk.Go("B3").Command('i'),
         "columns" => walk.Go("B3").Command('j'),
         "remove" => walk.Go("B3").Command('o'),
@@ -102,9 +102,9 @@ public sealed class EditingTests
     public void FillRight_AndDown_AgreeWithTypingEachCell()
     {
         using Walk walk = new("screwsheet 1\n\nsheet S\nA1 = 1\nA2 = 2\nA3 = 3\nB1 => A1 * 2\n");
-        walk.Go("B1").Shift(KeyName.Down, 2).Ctrl('d').Settle();
+        walk.Go("B1").Shift(KeyName.Down, 2).Command('d').Settle();
         Assert.Equal(("=> A3 * 2", " 6"), (walk.Entry("B3"), walk.Face("B3")));
-        walk.Go("B3").Shift(KeyName.Right, 2).Ctrl('r').Settle();
+        walk.Go("B3").Shift(KeyName.Right, 2).Command('r').Settle();
         Assert.Equal(("=> C3 * 2", " 24"), (walk.Entry("D3"), walk.Face("D3")));
     }
 

@@ -33,7 +33,7 @@ public sealed class RefusalTests
     {
         HashSet<int> elsewhere = [1004, 1005, 1006, 1105, 2010, 2011];
         IEnumerable<int> cases = RefusalCases.Refused.Concat(RefusalCases.Lines).Select(refusal => refusal.Code).Concat(elsewhere).Distinct().Order();
-        Assert.Equal(FaultCodes.In(typeof(Workbook).Assembly).Select(row => row.Code), cases);
+        Assert.Equal(FaultCodes.In(typeof(Workbook).Assembly).Select(row => row.Code).Where(code => code < 3000), cases); // those of the lexer have theirs in LexerTests
     }
 
     [Fact]

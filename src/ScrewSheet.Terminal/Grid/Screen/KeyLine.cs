@@ -36,5 +36,5 @@ internal static class KeyLine
 
     private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
         ? [("Enter", "edit"), ("Space", "commands"), ("Tab", "detail"), ("<>", "sheet"), ("^S", "save"), ("^A", "attention"), ("?", "help"), ("^Q", "leave"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
-        : [("^C", "copy"), ("^X", "cut"), ("^V", "paste"), ("^D", "fill down"), ("^R", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
+        : [("^C", "copy"), ("^X", "cut"), ("^V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
 }
