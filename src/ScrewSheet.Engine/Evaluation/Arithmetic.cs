@@ -5,9 +5,6 @@ namespace ScrewSheet.Engine.Evaluation;
 /// <summary>The operations that can fail, each with its fault. Two arguments at most, which keeps interpreted calls fast.</summary>
 internal static class Arithmetic
 {
-    /// <summary>How far apart two values may be, relative, and still count as equal in &lt;= and &gt;= between quantities.</summary>
-    public const double Allowance = 1e-12;
-
     public static double Finite(double value)
     {
         if (double.IsFinite(value)) return value;
@@ -32,10 +29,6 @@ internal static class Arithmetic
         bool odd = Math.Abs((1 / exponent) - degree) < 1e-9 && Math.Abs(degree % 2) == 1;
         return x < 0 && odd ? -Pow(-x, exponent) : Pow(x, exponent);
     }
-
-    public static bool LessOrEqual(double a, double b) => a <= b + (Allowance * Math.Max(Math.Abs(a), Math.Abs(b)));
-
-    public static bool GreaterOrEqual(double a, double b) => LessOrEqual(b, a);
 
     public static double Math1(MathFunction function, double x) => Finite(MathFunctions.Of(function, x));
 

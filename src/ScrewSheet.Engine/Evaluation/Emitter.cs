@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Linq.Expressions;
 using System.Reflection;
+using ScrewSheet.Quantities;
 using ScrewSheet.Workbooks.Expressions;
 
 namespace ScrewSheet.Engine.Evaluation;
@@ -89,8 +90,8 @@ internal sealed partial class Emitter : BoundVisitor<Expression>
         {
             BinaryOperation.Less => Expression.LessThan(left, right),
             BinaryOperation.Greater => Expression.GreaterThan(left, right),
-            BinaryOperation.LessOrEqual => quantities ? Call(nameof(Arithmetic.LessOrEqual), left, right) : Expression.LessThanOrEqual(left, right),
-            BinaryOperation.GreaterOrEqual => quantities ? Call(nameof(Arithmetic.GreaterOrEqual), left, right) : Expression.GreaterThanOrEqual(left, right),
+            BinaryOperation.LessOrEqual => quantities ? Ordered(nameof(SiOrder.AtMost), left, right) : Expression.LessThanOrEqual(left, right),
+            BinaryOperation.GreaterOrEqual => quantities ? Ordered(nameof(SiOrder.AtLeast), left, right) : Expression.GreaterThanOrEqual(left, right),
             BinaryOperation.Equal => Same(left, right),
             _ => Expression.Not(Same(left, right)),
         };
@@ -146,6 +147,8 @@ internal sealed partial class Emitter : BoundVisitor<Expression>
         ImmutableArray<Func<Frame, object>?> values = [.. node.Pieces.Select(piece => piece.Value is null ? null : Other(piece.Value))];
         return Expression.Call(Expression.Constant(new TextComposer(node.Pieces, values)), nameof(TextComposer.Compose), null, FrameParameter);
     }
+
+    private static MethodCallExpression Ordered(string relation, Expression left, Expression right) => Expression.Call(typeof(SiOrder), relation, null, left, right);
 
     private static MethodCallExpression Call(string method, params Expression[] arguments) => Expression.Call(typeof(Arithmetic), method, null, arguments);
 }

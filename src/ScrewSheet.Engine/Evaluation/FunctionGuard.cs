@@ -81,7 +81,7 @@ internal sealed class FunctionGuard
             double.IsNaN(declared.UsualTo) ? double.PositiveInfinity : Loose(unit.ToSi(declared.UsualTo), 1), unit, parameter);
     }
 
-    private static double Loose(double bound, int direction) => bound + (direction * Math.Abs(bound) * Arithmetic.Allowance);
+    private static double Loose(double bound, int direction) => bound + (direction * Math.Abs(bound) * Quantities.SiOrder.Slack);
 
     private static string Usual(ParameterAttribute declared, Unit unit)
     {

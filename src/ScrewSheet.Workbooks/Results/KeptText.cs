@@ -1,6 +1,6 @@
-using System.Globalization;
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
+using ScrewSheet.Workbooks.Format;
 
 namespace ScrewSheet.Workbooks.Results;
 
@@ -10,7 +10,7 @@ public static class KeptText
     /// <summary>What is written after <c>gives</c>; null for values that are not kept (records, series).</summary>
     public static string? Write(CellValue value, DisplayFormat? format, UnitSystem system, bool isCheck) => value switch
     {
-        TextValue text => Quote(text.Value),
+        TextValue text => CellText.Quote(text.Value),
         RecordValue or SeriesValue => null,
         _ => ValueText.Format(value, format, system, isCheck).Joined,
     };
@@ -43,13 +43,5 @@ public static class KeptText
         if (mantissa.Length == numeral.Length) return new Digits(point < 0 ? 0 : Math.Min(mantissa.Length - point - 1, 15), false, rounding);
         int significant = mantissa.Count(char.IsAsciiDigit);
         return new Digits(Math.Clamp(significant, 1, 15), true, rounding);
-    }
-
-    private static string Quote(string text)
-    {
-        System.Text.StringBuilder quoted = new("\"");
-        foreach (char c in text)
-            quoted.Append(c switch { '"' => "\\\"", '\\' => @"\\", '\n' => "\\n", '\t' => "\\t", _ when char.IsControl(c) => "\\u" + ((int)c).ToString("X4", CultureInfo.InvariantCulture), _ => c.ToString() });
-        return quoted.Append('"').ToString();
     }
 }
