@@ -19,6 +19,7 @@ internal sealed partial class Translator
             case "M": return MathCall(call, name);
             case "U": return OwnCall(call, own[name]);
             case "String": return TextCall(call, name);
+            case "Series": return Selection(call, name);
             default: throw Refuse(BindingFaults.NotInLanguage(name, PlaceOf(call)));
         }
     }
