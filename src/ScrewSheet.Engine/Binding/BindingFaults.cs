@@ -39,6 +39,9 @@ internal static class BindingFaults
     public static Fault OneKind(string function, CellType left, CellType right, Place place) =>
         Unit(3110, $"{function} takes values of one kind; {left.Phrase} and {right.Phrase} were given.", null, place);
 
+    [FaultCode(3134, "A function that takes numbers or quantities was given something else.")]
+    public static Fault NotMeasured(string function, CellType given, Place place) => Unit(3134, $"{function} takes numbers or quantities; {given.Phrase} was given.", null, place);
+
     [FaultCode(3112, "A number is wanted and a quantity or another value was given.")]
     public static Fault NotANumber(CellType type, Place place) => Unit(3112, $"A number is wanted here; {type.Phrase} was given.",
         type is QuantityType { Dimension.IsNone: true } ? "Divide the angle by 1 rad, or use Sin, Cos or Tan." : "Divide by a unit to get a number.", place);

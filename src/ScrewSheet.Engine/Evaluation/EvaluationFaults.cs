@@ -35,8 +35,8 @@ internal static class EvaluationFaults
     [FaultCode(3117, "The cells of a series hold different kinds.")]
     public static Fault SeriesMixed(string cell, string phrase, string first) => new(3117, FaultKind.Unit, $"{cell} in this series is {phrase}; the others are {first}.", "A series has values of one kind.");
 
-    [FaultCode(3118, "A cell of a series is neither number nor quantity.")]
-    public static Fault SeriesType(string cell, string phrase) => new(3118, FaultKind.Unit, $"{cell} is {phrase}; a series has numbers or quantities.", null);
+    [FaultCode(3118, "A cell of a series is neither number nor quantity nor text.")]
+    public static Fault SeriesType(string cell, string phrase) => new(3118, FaultKind.Unit, $"{cell} is {phrase}; a series has numbers, quantities or texts.", null);
 
     [FaultCode(6107, "A cell needs more than 10,000,000 steps.")]
     public static Fault CellSteps(long steps) => Budget(6107, $"This cell needs more than {steps:N0} steps.", "Make its functions call less or its series shorter.");

@@ -32,7 +32,7 @@ public sealed class ColumnTests
         Eval("Sum(Tests.force)").Gives(60000, "Force");
         Eval("Tests.force.Count").Gives(4, "number");
         Eval("Count(Tests.mode)").Gives(4, "number");
-        Assert.Equal(["pull-out", "shear", "pull-out", "pull-out"], Assert.IsType<TextSeriesValue>(Eval("Tests.mode").Value).Value.Texts);
+        Assert.Equal("pull-out shear pull-out pull-out", string.Join(' ', Assert.IsType<TextSeriesValue>(Eval("Tests.mode").Value).Value.Texts));
     }
 
     [Fact]
@@ -72,12 +72,12 @@ public sealed class ColumnTests
     [InlineData("Sum(Tests.force.WhereNot(Tests.mode, \"weld\"))", "No row says \"weld\". The rows say \"pull-out\", \"shear\".")]
     [InlineData("Tests.force.Where(Tests.mode)", "Where needs a value that rows are picked by. Write it like force.Where(mode, \"pull-out\").")]
     [InlineData("Tests.force.Where(Tests.depth, 100 mm)", "Where picks rows by texts or pure numbers; two quantities are never exactly equal. Write a lambda: force.Where(depth, d => d > 100 mm).")]
-    [InlineData("Tests.force.Where(Tests.mode, 3)", "These values do not go together here. Compare numbers with numbers, give conditions where conditions are wanted, and keep texts apart.")]
+    [InlineData("Tests.force.Where(Tests.mode, 3)", "What the rows are compared with is a text; a number was given.")]
     [InlineData("Tests.force.Beside(Values(1, 2))", "There are 4 values and 2 to pick them by, and they do not stand in rows of one sheet. Use columns of one sheet, or series of one length.")]
     [InlineData("Sum(Tests.mode)", "A number is wanted here; a text was given. Divide by a unit to get a number.")]
     [InlineData("Tests.forse", "The sheet Tests has no cell named forse. Write one of its names or an address.")]
     [InlineData("force", "There is no cell named force here. It is on another sheet: write Tests.force.")]
-    [InlineData("Tests.force + 1 kN", "A series of Force and a force cannot be added.")]
+    [InlineData("Tests.force + 1 kN", "These values do not go together here. Compare numbers with numbers, give conditions where conditions are wanted, and keep texts apart.")]
     public void WhatCannotBePickedIsSaid(string expression, string sentence) => Eval(expression).FaultsWith(sentence);
 
     [Theory]
@@ -141,7 +141,7 @@ public sealed class ColumnTests
                 CellResult now = book[result], fresh = full.Cells[Book.Id(result)];
                 Assert.Equal(fresh.Fault, now.Fault);
                 Assert.Equal(fresh.Value, now.Value);
-                Assert.Equal(fresh.Cautions, now.Cautions);
+                Assert.True(fresh.Cautions.SequenceEqual(now.Cautions));
             }
         }
     }
