@@ -26,6 +26,7 @@ internal static class Separator
     public static char Find(string text, int? heading, int firstLine)
     {
         char best = Known[0].Sign;
+        char? beneath = null;
         int most = 0;
         foreach ((char sign, _) in Known)
         {
@@ -33,9 +34,14 @@ internal static class Separator
             int fields = rows.Length == 0 ? 0 : rows[0].Fields.Length;
             int alike = fields < 2 ? 0 : 1 + rows.Skip(1).Count(row => row.Fields.Length == fields);
             if (alike > most) (best, most) = (sign, alike);
+            if (fields == 1 && SplitBeneath(rows, sign)) beneath ??= sign;
         }
-        return best;
+        return most == 0 && beneath is { } other ? other : best;
     }
+
+    /// <summary>True where the first line is no heading of what follows: it is one field, most rows beneath are several, and not because of a decimal comma.</summary>
+    private static bool SplitBeneath(RawRow[] rows, char sign) =>
+        rows.Skip(1).Count(row => row.Fields.Length > 1 && !(sign == ',' && Numeral.Read(string.Join(',', row.Fields), ',') is not null)) * 2 >= rows.Length && rows.Length > 1;
 
     /// <summary>The rows as far as quotes can be told: with another sign a quote may seem open that is not.</summary>
     private static List<RawRow> Sampled(string text, char sign, int firstLine)

@@ -59,7 +59,7 @@ internal sealed class TableReader
     {
         Heading[] headings = [.. Enumerable.Range(0, width).Select(i => Heading.Of(heading.Fields[i]))];
         RawRow[] whole = [.. rows.Where(HasItsFields)];
-        if (whole.Length == 0) throw new UserMistake($"{file}: the headings in line {heading.Line} are {width}, and no row beneath them has as many fields (line {rows[0].Line} has {rows[0].Fields.Length}). Where the headings stand further down, say --header LINE.");
+        if (whole.Length == 0) throw new UserMistake($"{file}: line {heading.Line} has {(width == 1 ? "1 heading" : $"{width} headings")}, and no row beneath has as many fields (line {rows[0].Line} has {rows[0].Fields.Length}). Where the headings stand further down, say --header LINE.");
         DecimalSigns signs = DecimalSigns.Of(file, headings, whole, separator, wishes.DecimalSign);
         HashSet<string> names = new(StringComparer.Ordinal);
         TableColumn[] columns = [.. headings.Select((each, i) => Column(file, each, i, whole, signs, names))];
