@@ -41,7 +41,7 @@ internal static class Separator
 
     /// <summary>True where the first line is no heading of what follows: it is one field, most rows beneath are several, and not because of a decimal comma.</summary>
     private static bool SplitBeneath(RawRow[] rows, char sign) =>
-        rows.Skip(1).Count(row => row.Fields.Length > 1 && !(sign == ',' && Numeral.Read(string.Join(',', row.Fields), ',') is not null)) * 2 >= rows.Length && rows.Length > 1;
+        rows.Skip(1).Count(row => row.Fields.Length > 1 && !(sign == ',' && Numeral.Read(string.Join(',', row.Fields), ',') is not null)) * 2 >= rows.Length - 1 && rows.Length > 1;
 
     /// <summary>The rows as far as quotes can be told: with another sign a quote may seem open that is not.</summary>
     private static List<RawRow> Sampled(string text, char sign, int firstLine)
