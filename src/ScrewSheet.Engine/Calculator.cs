@@ -79,5 +79,6 @@ public sealed class Calculator
     private bool SameWorld(Workbook workbook) => state is not null && last is not null
         && last.Functions.SequenceEqual(workbook.Functions)
         && last.Head.Units == workbook.Head.Units
-        && last.Sheets.Select(sheet => sheet.Name).SequenceEqual(workbook.Sheets.Select(sheet => sheet.Name));
+        && last.Sheets.Select(sheet => sheet.Name).SequenceEqual(workbook.Sheets.Select(sheet => sheet.Name))
+        && last.Sheets.Zip(workbook.Sheets).All(pair => SheetColumns.AreTheSame(pair.First.Columns, pair.Second.Columns));
 }
