@@ -49,6 +49,14 @@ public sealed class UsualRange
     /// <summary>The caution for a value in coherent SI.</summary>
     public string SentenceFor(double si) => $"{function}: {parameter.Name} is {Join(Figure(unit.FromSi(si)))}, outside the usual {Words}.";
 
+    /// <summary>A caution without the value in it, as <see cref="Sentence"/> has it; any other sentence as it is.</summary>
+    public static string WithoutValue(string caution)
+    {
+        ArgumentNullException.ThrowIfNull(caution);
+        int outside = caution.IndexOf(", outside the usual ", StringComparison.Ordinal), value = outside < 0 ? -1 : caution.LastIndexOf(" is ", outside, StringComparison.Ordinal);
+        return value < 0 ? caution : $"{caution[..value]} is outside{caution[(outside + ", outside".Length)..]}";
+    }
+
     private string Words => (double.IsNaN(parameter.Declaration.UsualFrom), double.IsNaN(parameter.Declaration.UsualTo)) switch
     {
         (true, _) => $"range up to {Join(Figure(parameter.Declaration.UsualTo))}",

@@ -1,0 +1,39 @@
+using ScrewSheet.Engine;
+using ScrewSheet.Studies.Kernels;
+using ScrewSheet.Studies.Scenarios;
+using ScrewSheet.Studies.Tables;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Studies;
+
+/// <summary>
+/// Does studies of a calculated workbook: what-if tables, solving backwards, uncertainty. A study reads the calculation and changes nothing; stopped, it leaves everything as it was.
+/// </summary>
+/// <remarks>For one study at a time. What it learns about the library it keeps for the next study.</remarks>
+public sealed partial class StudyRunner
+{
+    private readonly StudyTools tools;
+
+    /// <summary>A runner for workbooks computed with this library.</summary>
+    /// <param name="library">The library.</param>
+    /// <param name="threads">How many threads a study may use, 1 to 64. The answer is the same with any number.</param>
+    public StudyRunner(FunctionLibrary library, int threads = 1)
+    {
+        ArgumentNullException.ThrowIfNull(library);
+        tools = new StudyTools(library, new FunctionTrials(library), Math.Clamp(threads, 1, 64));
+    }
+
+    /// <summary>Works a what-if table out.</summary>
+    /// <param name="calculation">The workbook, calculated.</param>
+    /// <param name="request">What is varied and shown.</param>
+    /// <param name="progress">Told what share is done, from 0 to 1, from any thread; null for nobody.</param>
+    /// <param name="stop">Stops the study.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public StudyOutcome<WhatIfTable> WhatIf(Calculation calculation, WhatIfRequest request, IProgress<double>? progress = null, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        ArgumentNullException.ThrowIfNull(request);
+        return Calculator.WithRoom(() => WhatIfStudy.Run(tools, calculation, request, progress, stop));
+    }
+}
