@@ -1,7 +1,9 @@
 using ScrewSheet.Engine;
 using ScrewSheet.Studies.Kernels;
 using ScrewSheet.Studies.Scenarios;
+using ScrewSheet.Studies.Solving;
 using ScrewSheet.Studies.Tables;
+using ScrewSheet.Studies.Uncertainty;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Results;
 
@@ -11,7 +13,7 @@ namespace ScrewSheet.Studies;
 /// Does studies of a calculated workbook: what-if tables, solving backwards, uncertainty. A study reads the calculation and changes nothing; stopped, it leaves everything as it was.
 /// </summary>
 /// <remarks>For one study at a time. What it learns about the library it keeps for the next study.</remarks>
-public sealed partial class StudyRunner
+public sealed class StudyRunner
 {
     private readonly StudyTools tools;
 
@@ -35,5 +37,31 @@ public sealed partial class StudyRunner
         ArgumentNullException.ThrowIfNull(calculation);
         ArgumentNullException.ThrowIfNull(request);
         return Calculator.WithRoom(() => WhatIfStudy.Run(tools, calculation, request, progress, stop));
+    }
+
+    /// <summary>Works out how a result spreads with the tolerances of the givens, and what drives it.</summary>
+    /// <param name="calculation">The workbook, calculated.</param>
+    /// <param name="request">Whose spread.</param>
+    /// <param name="progress">Told what share of the draws is done, from 0 to 1, from any thread; null for nobody.</param>
+    /// <param name="stop">Stops the study.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public StudyOutcome<UncertaintyReport> Uncertainty(Calculation calculation, UncertaintyRequest request, IProgress<double>? progress = null, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        ArgumentNullException.ThrowIfNull(request);
+        return Calculator.WithRoom(() => UncertaintyStudy.Run(tools, calculation, request, progress, stop));
+    }
+
+    /// <summary>Looks for the value of a given that makes a result equal a value, or a check turn.</summary>
+    /// <param name="calculation">The workbook, calculated.</param>
+    /// <param name="request">What is to be solved.</param>
+    /// <param name="stop">Stops the search.</param>
+    /// <returns>What was found, which may be nothing: its notes then say what was searched and what the result reaches there.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public StudyOutcome<Solution> Solve(Calculation calculation, SolveRequest request, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        ArgumentNullException.ThrowIfNull(request);
+        return Calculator.WithRoom(() => SolveStudy.Run(tools, calculation, request, stop));
     }
 }

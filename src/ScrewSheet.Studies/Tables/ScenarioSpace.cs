@@ -69,6 +69,7 @@ internal sealed class ScenarioSpace
             CellType? type = GivenValues.TypeOf(result) ?? result.Bound?.Type ?? others[column].Values.FirstOrDefault()?.Type;
             return new WhatIfColumn(result, label, type, numbers[column], others[column], faults[column])
             {
+                IsCompiled = models.All(model => model.Kernels[column] is not null),
                 Cautions = [.. cautions[column].OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => new CautionCount(pair.Key, pair.Value))],
             };
         }

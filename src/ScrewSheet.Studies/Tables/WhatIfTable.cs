@@ -85,6 +85,9 @@ public sealed class WhatIfColumn
     /// <summary>The cautions that ride with its entries, and with how many.</summary>
     public ImmutableArray<CautionCount> Cautions { get; internal init; } = [];
 
+    /// <summary>True where its entries were worked out by a kernel.</summary>
+    public bool IsCompiled { get; internal init; }
+
     /// <summary>How many entries are in fault.</summary>
     public int FaultCount => faults.Count;
 
