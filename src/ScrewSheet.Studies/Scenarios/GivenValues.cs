@@ -38,13 +38,9 @@ internal static class GivenValues
     /// <summary>The value of a literal as a value of that cell; null with a fault.</summary>
     public static CellValue? OfLiteral(Literal literal, string text, CellType type, string label, Place? place, out Fault? fault)
     {
-        fault = Fits(TypeOf(literal), type) ? null : StudyFaults.OtherKind(text, TypeOf(literal).Phrase, label, type.Phrase, place);
+        bool finite = literal is not NumberLiteral { Si: var si } || double.IsFinite(si);
+        fault = !finite ? StudyFaults.NotFinite(label, place) : Fits(TypeOf(literal), type) ? null : StudyFaults.OtherKind(text, TypeOf(literal).Phrase, label, type.Phrase, place);
         if (fault is not null) return null;
-        if (literal is NumberLiteral { Si: var si } && !double.IsFinite(si))
-        {
-            fault = StudyFaults.NotFinite(label, place);
-            return null;
-        }
         return literal switch
         {
             NumberLiteral number => Number(type, number.Si),

@@ -60,6 +60,7 @@ internal static class AxisBuilder
     {
         foreach (NumberLiteral end in new[] { range.From, range.To })
         {
+            if (!double.IsFinite(end.Value)) return StudyFaults.NotFinite(label, place);
             GivenValues.OfLiteral(end, Write(end), type, label, place, out Fault? fault);
             if (fault is not null) return fault;
         }

@@ -10,11 +10,11 @@ using ScrewSheet.Workbooks.Results;
 namespace ScrewSheet.Studies.Tests.Support;
 
 /// <summary>A calculated workbook to study.</summary>
-internal sealed class Sheet
+internal sealed class StudyBook
 {
     public static FunctionLibrary Library { get; } = FunctionLibrary.Of(typeof(Mechanics.Falls.FallFactors).Assembly, typeof(Statistics.SampleStatistics).Assembly);
 
-    private Sheet(Calculation calculation) => Calculation = calculation;
+    private StudyBook(Calculation calculation) => Calculation = calculation;
 
     public Calculation Calculation { get; }
 
@@ -23,11 +23,11 @@ internal sealed class Sheet
     public StudyRunner Runner { get; init; } = new(Library, 2);
 
     /// <summary>A workbook of one sheet S (or with its own lines from <c>screwsheet 1</c> on), cells one a line.</summary>
-    public static Sheet Of(params string[] lines)
+    public static StudyBook Of(params string[] lines)
     {
         string text = string.Join('\n', lines) + "\n";
         if (!text.StartsWith("screwsheet", StringComparison.Ordinal)) text = "screwsheet 1\n\nsheet S\n" + text;
-        return new Sheet(new Calculator(Library).Calculate(Assert.IsType<WorkbookRead>(WorkbookText.Read(text)).Workbook));
+        return new StudyBook(new Calculator(Library).Calculate(Assert.IsType<WorkbookRead>(WorkbookText.Read(text)).Workbook));
     }
 
     public CellResult this[string name] => Calculation.Cells[CellNaming.Find(Workbook, At(name), null, out _)!.Value];
