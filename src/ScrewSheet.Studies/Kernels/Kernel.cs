@@ -12,8 +12,9 @@ internal delegate void KernelLoop(double[][] inputs, double[] output, int[] faul
 /// <summary>A compiled kernel.</summary>
 /// <param name="Run">The loop.</param>
 /// <param name="Cautions">The sentences of the bits of a mask, in order.</param>
+/// <param name="Always">The bits of the cautions every scenario without a fault has; the loop does not count them.</param>
 /// <param name="Operations">How many operations are left in the loop.</param>
-internal sealed record Kernel(KernelLoop Run, IReadOnlyList<string> Cautions, int Operations);
+internal sealed record Kernel(KernelLoop Run, IReadOnlyList<string> Cautions, long Always, int Operations);
 
 /// <summary>Counts in how many scenarios each caution applied.</summary>
 internal sealed class CautionTally

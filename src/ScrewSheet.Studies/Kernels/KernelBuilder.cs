@@ -35,7 +35,8 @@ internal static class KernelBuilder
                 cells[i] = stays ? Emitted.Of(now[i].Value!) : cell.Varied >= 0 ? Given(code, cell, inputs[cell.Varied]) : emitter.Cell(cell.Result.Bound!, [.. cell.Inputs.Select(input => Read(input, cells))]);
             }
             if (cone.Cells[shown].Result.Bound is { } tree && tree.Type is not (NumberType or QuantityType or TruthType)) return null;
-            return new Kernel(code.Compile(cells[shown].Code), code.Cautions, emitter.Operations);
+            emitter.Close();
+            return new Kernel(code.Compile(cells[shown].Code), code.Cautions, code.Always, emitter.Operations);
         }
         catch (NoKernelException)
         {

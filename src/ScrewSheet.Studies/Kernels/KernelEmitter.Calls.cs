@@ -66,6 +66,7 @@ internal sealed partial class KernelEmitter
     {
         ImmutableArray<Emitted> arguments = [.. node.Arguments.Select(argument => FormulaArgument(argument))];
         for (int i = 0; i < arguments.Length; i++) Limits(node.Function.Parameters[i], arguments[i]);
+        arguments = [.. arguments.Select(argument => argument with { IsPending = false, IsLoose = false })];
         Ranges(node.Function, arguments);
         DeclaredFormula declared = DeclaredFormula.Read(node.Function, formula.Text, library);
         return Inside(arguments, () =>

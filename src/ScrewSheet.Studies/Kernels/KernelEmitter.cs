@@ -16,6 +16,7 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
     private readonly TreeEvaluation trees;
     private readonly FunctionTrials trials;
     private readonly Dictionary<BoundExpression, Emitted> subjects = new(ReferenceEqualityComparer.Instance);
+    private readonly HashSet<Expression> open = [];
     private ImmutableArray<Emitted> references = [], parameters = [];
 
     public KernelEmitter(LoopCode code, FunctionLibrary library, TreeEvaluation trees, FunctionTrials trials) =>
@@ -24,14 +25,25 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
     /// <summary>How many operations were written.</summary>
     public int Operations { get; private set; }
 
-    /// <summary>The value of a cell, finite, in a local.</summary>
+    /// <summary>
+    /// The value of a cell in a local. Whether it is finite is looked at where it could be lost, or in the end: a cell that is not takes every cell that reads it along.
+    /// </summary>
     public Emitted Cell(BoundExpression tree, ImmutableArray<Emitted> reads)
     {
         references = reads;
         Emitted value = Emit(tree);
         if (value.Constant is not null || tree is BoundReference) return value;
-        if (IsNumeric(tree.Type)) return new Emitted(code.Finite(value.Code));
-        return new Emitted(code.Local(value.Code));
+        Expression local = code.Local(value.Code);
+        if (!IsNumeric(tree.Type)) return new Emitted(local);
+        if (local is ParameterExpression) open.Add(local);
+        return new Emitted(local, null, IsPending: true);
+    }
+
+    /// <summary>Looks at every cell that no other cell takes along.</summary>
+    public void Close()
+    {
+        foreach (Expression local in open) code.Finite(local);
+        open.Clear();
     }
 
     private static bool IsNumeric(CellType type) => type is NumberType or QuantityType;
@@ -88,7 +100,12 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
 
     public override Emitted Visit(BoundOption node) => Emitted.Of(new OptionValue(node.Value));
 
-    public override Emitted Visit(BoundReference node) => references[node.Slot];
+    public override Emitted Visit(BoundReference node)
+    {
+        Emitted read = references[node.Slot];
+        if (!code.IsInBranch) open.Remove(read.Code);
+        return read;
+    }
 
     public override Emitted Visit(BoundParameter node) => node.Index < parameters.Length ? parameters[node.Index] : throw None(node);
 

@@ -16,8 +16,15 @@ internal sealed class LoopCode
     private readonly LabelTarget next = Expression.Label(), done = Expression.Label();
     private readonly List<ParameterExpression> locals = [], arrays = [];
     private readonly List<string> cautions = [];
+    private readonly HashSet<Expression> finite = [];
     private List<Expression> statements = [];
-    private int sites, count;
+    private int sites, count, depth;
+
+    /// <summary>True while a branch is written, which some scenarios pass by.</summary>
+    public bool IsInBranch => depth > 0;
+
+    /// <summary>The cautions of every scenario, as a mask: those met outside branches whatever is varied.</summary>
+    public long Always { get; private set; }
 
     /// <summary>The sentences of the bits of a mask.</summary>
     public IReadOnlyList<string> Cautions => cautions;
@@ -73,7 +80,9 @@ internal sealed class LoopCode
     public Expression Finite(Expression value)
     {
         Expression local = Local(value);
-        if (local is not ConstantExpression { Value: double and > double.NegativeInfinity and < double.PositiveInfinity }) Need(Expression.Call(IsFinite, local));
+        if (local is ConstantExpression { Value: double and > double.NegativeInfinity and < double.PositiveInfinity } || finite.Contains(local)) return local;
+        Need(Expression.Call(IsFinite, local));
+        if (!IsInBranch) finite.Add(local);
         return local;
     }
 
@@ -87,6 +96,11 @@ internal sealed class LoopCode
             cautions.Add(sentence);
             if (bit >= MostCautions) throw new NoKernelException("The model has more cautions than a kernel counts.");
         }
+        if (condition is null && !IsInBranch)
+        {
+            Always |= 1L << bit;
+            return;
+        }
         Expression note = Expression.Assign(mask, Expression.Or(mask, Expression.Constant(1L << bit)));
         Add(condition is null ? note : Expression.IfThen(condition, note));
     }
@@ -96,6 +110,7 @@ internal sealed class LoopCode
     {
         List<Expression> outer = statements;
         statements = [];
+        depth++;
         try
         {
             write();
@@ -104,6 +119,7 @@ internal sealed class LoopCode
         finally
         {
             statements = outer;
+            depth--;
         }
     }
 
@@ -111,11 +127,12 @@ internal sealed class LoopCode
     public KernelLoop Compile(Expression result)
     {
         Expression number = result.Type == typeof(bool) ? Expression.Condition(result, Expression.Constant(1.0), Expression.Constant(0.0)) : result;
+        bool counted = cautions.Where((_, bit) => (Always & (1L << bit)) == 0).Any();
         List<Expression> scenario = [Expression.IfThen(Expression.GreaterThanOrEqual(at, to), Expression.Break(done))];
-        if (cautions.Count > 0) scenario.Add(Expression.Assign(mask, Expression.Constant(0L)));
+        if (counted) scenario.Add(Expression.Assign(mask, Expression.Constant(0L)));
         scenario.AddRange(statements);
         scenario.Add(Expression.Assign(Expression.ArrayAccess(output, at), number));
-        if (cautions.Count > 0) scenario.Add(Expression.IfThen(Expression.NotEqual(mask, Expression.Constant(0L)), Expression.Call(tally, nameof(CautionTally.Add), null, mask)));
+        if (counted) scenario.Add(Expression.IfThen(Expression.NotEqual(mask, Expression.Constant(0L)), Expression.Call(tally, nameof(CautionTally.Add), null, mask)));
         scenario.Add(Expression.Label(next));
         scenario.Add(Expression.Assign(at, Expression.Add(at, Expression.Constant(1))));
         IEnumerable<Expression> before = arrays.Select((array, i) => Expression.Assign(array, Expression.ArrayIndex(inputs, Expression.Constant(i))));

@@ -69,9 +69,10 @@ internal sealed class BlockEvaluator
         Array.Clear(codes, 0, count);
         CautionTally tally = new();
         kernel.Run(Inputs, Outputs[shown], codes, tally, 0, count);
+        int fine = codes.AsSpan(0, count).Count(0);
         for (int bit = 0; bit < kernel.Cautions.Count; bit++)
-            if (tally.Counts[bit] > 0) Cautions[shown][kernel.Cautions[bit]] = tally.Counts[bit];
-        if (codes.AsSpan(0, count).IndexOfAnyExcept(0) < 0) return;
+            if (((kernel.Always & (1L << bit)) != 0 ? fine : tally.Counts[bit]) is > 0 and var times) Cautions[shown][kernel.Cautions[bit]] = times;
+        if (fine == count) return;
         Dictionary<int, Fault> worded = [];
         for (int i = 0; i < count; i++)
         {
