@@ -4,7 +4,10 @@ using ScrewSheet.Studies.Scenarios;
 using ScrewSheet.Studies.Solving;
 using ScrewSheet.Studies.Tables;
 using ScrewSheet.Studies.Uncertainty;
+using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Format;
+using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Studies;
@@ -24,6 +27,21 @@ public sealed class StudyRunner
     {
         ArgumentNullException.ThrowIfNull(library);
         tools = new StudyTools(library, new FunctionTrials(library), Math.Clamp(threads, 1, 64));
+    }
+
+    /// <summary>
+    /// Has everything around studies loaded by one of no consequence. A program that is about to do studies runs this on a thread of its own; it changes nothing but how soon the first answer is there.
+    /// </summary>
+    public static void WarmUp()
+    {
+        const string trial = "screwsheet 1\nsheet Trial\nA1 a = 1 kN ± 0.1 kN\nA2 b => Sqrt(a * a) / 2 + 3 kN\nA3 c => b > a ? Pow(b / a, 2) : Math.Min(1, 2)\nA4 d => c < 9\n";
+        if (WorkbookText.Read(trial) is not WorkbookRead read) return;
+        FunctionLibrary library = FunctionLibrary.Of();
+        Calculation calculation = new Calculator(library).Calculate(read.Workbook);
+        StudyRunner runner = new(library, 2);
+        static PlacedText At(string text) => new(text, new Place(0, 1));
+        foreach (StudyMethod method in (StudyMethod[])[StudyMethod.CellByCell, StudyMethod.Kernel])
+            if (WhatIfRequest.Read([At("a: 1 kN to 2 kN step 0.1 kN")], [At("c, d")]).Answer is { } request) runner.WhatIf(calculation, request with { Method = method });
     }
 
     /// <summary>Works a what-if table out.</summary>
