@@ -117,6 +117,7 @@ internal sealed class WorkbookReader
             case "correlate" or "plot" or "reviewed":
                 Keep(file);
                 block = BlockReader.Reserve(line, start, word);
+                Report(file, BlockReader.FaultOf(line, start, word));
                 break;
             default:
                 if (HeadReader.Words.Contains(word)) KeepBroken(file, FormatFaults.HeadPlace(line.At(start, end), word));
