@@ -247,6 +247,8 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
 
     public override Emitted Visit(BoundSeriesOperation node) => throw None(node);
 
+    public override Emitted Visit(BoundSelection node) => throw None(node);
+
     public override Emitted Visit(BoundComposedText node) => throw None(node);
 
     public override Emitted Visit(BoundLibraryValue node) => throw None(node);

@@ -67,13 +67,14 @@ internal sealed class ScenarioSpace
             string label = CellNaming.Label(Cone.Workbook, result.Id);
             if (Cone.Shown[column] < 0) return Same(result, label, scenarios);
             CellType? type = GivenValues.TypeOf(result) ?? result.Bound?.Type ?? others[column].Values.FirstOrDefault()?.Type;
-            return new WhatIfColumn(result, label, type, numbers[column], others[column], faults[column])
-            {
-                IsCompiled = models.All(model => model.Kernels[column] is not null),
-                Cautions = [.. cautions[column].OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => new CautionCount(pair.Key, pair.Value))],
-            };
+            bool compiled = models.All(model => model.Kernels[column] is not null);
+            return new WhatIfColumn(result, label, type, numbers[column], others[column], faults[column]) { IsCompiled = compiled, Cautions = Counted(cautions[column]) };
         }
     }
+
+    /// <summary>The cautions with how often each was met, in order.</summary>
+    private static ImmutableArray<CautionCount> Counted(ConcurrentDictionary<string, long> cautions) =>
+        [.. cautions.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => new CautionCount(pair.Key, pair.Value))];
 
     /// <summary>A column that does not change.</summary>
     private static WhatIfColumn Same(CellResult result, string label, int scenarios)
