@@ -58,13 +58,6 @@ public sealed class TreeEvaluation(FunctionLibrary library, UnitSystem units, Ca
         }
     }
 
-    /// <summary>A series of values of one type, in coherent SI.</summary>
-    public static SeriesValue Series(SeriesType type, IEnumerable<double> si)
-    {
-        ArgumentNullException.ThrowIfNull(type);
-        return new SeriesValue(SeriesFactory.Make(type.Element, [.. si]), type);
-    }
-
     /// <summary>The fault of a given outside its limits, as the engine words it.</summary>
     public static Fault OutsideLimits(string value, string limits) => CallFaults.OutsideLimits(value, limits);
 

@@ -129,6 +129,9 @@ internal sealed class CellGraph
         }
         if (found != count) throw new InvalidOperationException($"{found} cells are there and {count} are counted.");
         foreach (Spot spot in spots.Values) CheckReaders(spot);
+        foreach (((string sheet, int column), Node[] nodes) in columns)
+            if (!Nodes.Where(node => node.Id.Sheet == sheet && node.Id.Address.Column == column).OrderBy(node => node.Id.Address.Row).SequenceEqual(nodes))
+                throw new InvalidOperationException($"The cells of column {CellAddress.ColumnName(column)} of {sheet} are others than those kept.");
     }
 
     private void CheckReaders(Spot spot)

@@ -43,7 +43,7 @@ internal sealed partial class Recalculation
     {
         if (!runsRead.TryGetValue(run, out (CellValue Value, ImmutableArray<Caution> Cautions) known))
         {
-            RunReading reading = new(run);
+            RunReading reading = new(ReferenceOf(run), run.Column?.Unit);
             List<Caution> met = [];
             if (ReadRun(node, run, slot, reading, met) is { } failed) return (null, failed);
             if (reading.Blanks($"{run.First.Sheet}.{run.Column?.Name}") is { } blanks) met.Insert(0, new Caution(blanks));
@@ -150,7 +150,9 @@ internal sealed partial class Recalculation
     }
 
     private static ImmutableArray<CellReference> ReferencesOf(ImmutableArray<Reference> reads) =>
-        reads.IsEmpty ? [] : [.. reads.Select(read => read is Reference.ToRun run ? new CellReference(run.First, run.Last) { Column = run.Column?.Name } : new CellReference(((Reference.ToCell)read).Cell))];
+        reads.IsEmpty ? [] : [.. reads.Select(read => read is Reference.ToRun run ? ReferenceOf(run) : new CellReference(((Reference.ToCell)read).Cell))];
+
+    private static CellReference ReferenceOf(Reference.ToRun run) => new(run.First, run.Last) { Column = run.Column?.Name };
 
     private static CellResult Fail(Node node, Fault fault) =>
         new() { Id = node.Id, Cell = node.Cell, Outcome = new Faulted(fault), Bound = node.Shape?.Tree, References = node.References };

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using ScrewSheet.Engine.Binding;
 using ScrewSheet.Engine.Evaluation;
-using ScrewSheet.Engine.Naming;
 using ScrewSheet.Quantities;
+using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
@@ -12,14 +12,14 @@ namespace ScrewSheet.Engine.Graph;
 
 /// <summary>Gathers the values of a run or column, cell by cell from top to bottom.</summary>
 /// <remarks>In a column, notes above the first value are headings. Values know their rows where the run is one column and may have gaps.</remarks>
-internal sealed class RunReading(Reference.ToRun run)
+internal sealed class RunReading(CellReference run, Unit? unit)
 {
     private const int NamedRows = 5;
 
     private readonly List<double> si = [];
     private readonly List<string> texts = [];
     private readonly List<int> rows = [];
-    private CellType? element = run.Column?.Unit is { } unit ? unit.Kind is { } kind ? CellType.Of(kind) : CellType.Of(unit.Dimension) : null;
+    private CellType? element = unit is null ? null : unit.Kind is { } kind ? CellType.Of(kind) : CellType.Of(unit.Dimension);
 
     /// <summary>True where nothing was taken.</summary>
     public bool IsEmpty => rows.Count == 0;
@@ -36,7 +36,7 @@ internal sealed class RunReading(Reference.ToRun run)
         if (number is null && text is null) return EvaluationFaults.SeriesType(label(), value.Type.Phrase);
         CellType? common = element is null ? value.Type : TypeRules.Common(element, value.Type);
         if (common is null)
-            return run.Column is { Unit: { } unit } column ? EvaluationFaults.ColumnUnit(label(), value.Type.Phrase, column.Name, unit.Symbol) : EvaluationFaults.SeriesMixed(label(), value.Type.Phrase, element!.Phrase);
+            return run.Column is { } column && unit is not null ? EvaluationFaults.ColumnUnit(label(), value.Type.Phrase, column, unit.Symbol) : EvaluationFaults.SeriesMixed(label(), value.Type.Phrase, element!.Phrase);
         element = common;
         if (text is null) si.Add(number!.Value);
         else texts.Add(text);
@@ -68,5 +68,5 @@ internal sealed class RunReading(Reference.ToRun run)
     }
 
     /// <summary>Runs without a gap are paired place by place, wherever they stand.</summary>
-    private bool KnowsRows => run.Column is not null || (run.First.Address.Column == run.Last.Address.Column && rows.Count < run.Size);
+    private bool KnowsRows => run.Column is not null || (run.Last is { } last && run.First.Address.Column == last.Address.Column && rows.Count <= Math.Abs(last.Address.Row - run.First.Address.Row));
 }

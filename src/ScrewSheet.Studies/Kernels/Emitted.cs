@@ -25,6 +25,7 @@ internal readonly record struct Emitted(Expression Code, CellValue? Constant = n
         TextValue text => new Emitted(Expression.Constant(text.Value), value),
         OptionValue option => new Emitted(Expression.Constant(option.Value), value),
         SeriesValue series => new Emitted(Expression.Constant(series.Value), value),
+        TextSeriesValue texts => new Emitted(Expression.Constant(texts.Value), value),
         RecordValue record => new Emitted(Expression.Constant(record.Value), value),
         _ => throw new NoKernelException($"{value.GetType().Name} has no form in a kernel."),
     };

@@ -60,17 +60,16 @@ internal static class KernelBuilder
         if (input.Run is { } run)
         {
             if (run.Any(member => member.Cell >= 0)) throw new NoKernelException("A run of cells over varied values has no form in a kernel.");
-            return Run(run);
+            return Run(input.Reference, run);
         }
         if (input.Cell >= 0) return cells[input.Cell];
         return input.Constant is { } constant ? Emitted.Of(constant) : throw new NoKernelException("It reads a cell without a value.");
     }
 
-    private static Emitted Run(ImmutableArray<ConeInput> run)
+    private static Emitted Run(CellReference reference, ImmutableArray<ConeInput> run)
     {
         if (run.Any(member => member.Constant is null)) throw new NoKernelException("It reads a cell without a value.");
-        CellType type = run[0].Constant!.Type;
-        return Emitted.Of(TreeEvaluation.Series(new SeriesType(type), run.Select(member => ConeEvaluation.SiOf(member.Constant) ?? throw new NoKernelException("It reads values of several kinds."))));
+        return Emitted.Of(RunSeries.Of(reference, run.Select(member => (member.Id, member.Constant!))));
     }
 
     private static bool[] Needed(Cone cone, int shown)

@@ -10,7 +10,11 @@ namespace ScrewSheet.Studies.Scenarios;
 /// <param name="Constant">The value that stays; null for a cell that changes, and for one that has none.</param>
 /// <param name="Cell">The place of the cell in the cone, or -1.</param>
 /// <param name="Run">The members of a run; null for one cell.</param>
-internal sealed record ConeInput(CellId Id, CellValue? Constant, int Cell, ImmutableArray<ConeInput>? Run = null);
+internal sealed record ConeInput(CellId Id, CellValue? Constant, int Cell, ImmutableArray<ConeInput>? Run = null)
+{
+    /// <summary>The run or column, where it is one.</summary>
+    public CellReference Reference { get; init; }
+}
 
 /// <summary>A cell that changes with what is varied.</summary>
 /// <param name="Result">What the calculation of the workbook as it stands says about it.</param>
@@ -112,7 +116,7 @@ internal sealed class Cone
         (calculation.Cells.GetValueOrDefault(input.Id)?.Cautions ?? []).Select(caution => UsualRange.WithoutValue(caution.Message));
 
     private ConeInput Input(CellReference reference) =>
-        reference.Last is null ? Input(reference.First) : new ConeInput(reference.First, null, -1, [.. Inside(reference).Select(Input)]);
+        reference.Last is null ? Input(reference.First) : new ConeInput(reference.First, null, -1, [.. Inside(reference).Select(Input)]) { Reference = reference };
 
     private ConeInput Input(CellId id) => places.TryGetValue(id, out int place) ? new ConeInput(id, null, place) : new ConeInput(id, calculation.Cells.GetValueOrDefault(id)?.Value, -1);
 
@@ -122,7 +126,9 @@ internal sealed class Cone
         if (reference.Last is not { } last) return [reference.First];
         (int left, int right) = Ordered(reference.First.Address.Column, last.Address.Column);
         (int top, int bottom) = Ordered(reference.First.Address.Row, last.Address.Row);
-        return (Workbook.Find(reference.First.Sheet)?.Cells.Keys ?? []).Where(at => at.Column >= left && at.Column <= right && at.Row >= top && at.Row <= bottom)
+        // notes in a column that a cell reads without fault are its headings
+        return (Workbook.Find(reference.First.Sheet)?.Cells.Values ?? []).Where(cell => reference.Column is null || cell.Content is not NoteContent).Select(cell => cell.Address)
+            .Where(at => at.Column >= left && at.Column <= right && at.Row >= top && at.Row <= bottom)
             .Order().Select(at => new CellId(reference.First.Sheet, at));
     }
 

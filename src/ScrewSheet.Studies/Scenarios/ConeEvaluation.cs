@@ -20,6 +20,7 @@ internal sealed class ConeEvaluation
 {
     private static readonly string[] None = [];
 
+    private readonly Dictionary<CellReference, CellValue> constantRuns = [];
     private readonly Cone cone;
     private readonly TreeEvaluation trees;
     private readonly ConeResult[] results;
@@ -85,9 +86,13 @@ internal sealed class ConeEvaluation
     {
         ConeInput input = cell.Inputs[slot];
         if (input.Run is not { } run) return Take(input, ref cautions);
-        List<double> si = [];
-        foreach (ConeInput member in run) si.Add(SiOf(Take(member, ref cautions)) ?? double.NaN);
-        return TreeEvaluation.Series((SeriesType)BoundChildren.All(cell.Result.Bound!).OfType<BoundReference>().First(node => node.Slot == slot).Type, si);
+        bool stays = run.All(member => member.Cell < 0);
+        if (stays && constantRuns.TryGetValue(input.Reference, out CellValue? known)) return known;
+        List<(CellId, CellValue)> values = [];
+        foreach (ConeInput member in run) values.Add((member.Id, Take(member, ref cautions)));
+        CellValue series = RunSeries.Of(input.Reference, values);
+        if (stays) constantRuns.Add(input.Reference, series);
+        return series;
     }
 
     private CellValue Take(ConeInput input, ref HashSet<string>? cautions)

@@ -48,7 +48,7 @@ internal static class UncertainGivens
     {
         if (reference.Last is not { } last) return [reference.First];
         (CellAddress a, CellAddress b) = (reference.First.Address, last.Address);
-        return (workbook.Find(reference.First.Sheet)?.Cells.Keys ?? [])
+        return (workbook.Find(reference.First.Sheet)?.Cells.Values ?? []).Where(cell => reference.Column is null || cell.Content is not NoteContent).Select(cell => cell.Address)
             .Where(at => at.Column >= Math.Min(a.Column, b.Column) && at.Column <= Math.Max(a.Column, b.Column) && at.Row >= Math.Min(a.Row, b.Row) && at.Row <= Math.Max(a.Row, b.Row))
             .Select(at => new CellId(reference.First.Sheet, at));
     }

@@ -76,7 +76,7 @@ internal static class ImportReport
     private static (string Name, string Text, int Rows) Commonest(ImportedTable table, TableColumn column, int index)
     {
         if (column.IsNumber) return (column.Name, "", 0);
-        var most = table.Rows.Where(row => row.Problem is null && row.Values[index].Length is > 0 and < 30).CountBy(row => row.Values[index]).MaxBy(pair => pair.Value);
+        var most = table.Rows.Where(row => row.Problem is null && row.Values[index].Length is > 0 and < 30).CountBy(row => row.Values[index]).DefaultIfEmpty().MaxBy(pair => pair.Value);
         return (column.Name, most.Key ?? "", most.Value);
     }
 

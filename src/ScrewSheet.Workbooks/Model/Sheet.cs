@@ -56,6 +56,9 @@ public sealed record Sheet
     /// <summary>True for the name of a cell or a column.</summary>
     public bool Knows(string name) => Names.ContainsKey(name) || Column(name) is not null;
 
+    /// <summary>True where a cell at that address may not have that name: a column or another cell has it.</summary>
+    public bool IsTaken(string name, CellAddress at) => Column(name) is not null || (Names.TryGetValue(name, out CellAddress bearer) && bearer != at);
+
     /// <summary>The cells in the order of the file.</summary>
     public IEnumerable<Cell> CellsInOrder => Order.Select(address => Cells[address]);
 }

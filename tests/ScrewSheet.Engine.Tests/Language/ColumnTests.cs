@@ -121,6 +121,20 @@ public sealed class ColumnTests
     }
 
     [Fact]
+    public void StudiesMakeTheSameSeries()
+    {
+        Book book = Batch("A1 => Tests.force", "A2 => Tests.mode");
+        SeriesValue force = Assert.IsType<SeriesValue>(book["A1"].Value);
+        CellValue again = RunSeries.Of(Assert.Single(book["A1"].References), new[] { "Tests.B2", "Tests.B3", "Tests.B5", "Tests.B6" }.Select(cell => (Book.Id(cell), book[cell].Value!)));
+        Assert.Equal("2 3 5 6", string.Join(' ', Assert.IsType<SeriesValue>(again).Value.Rows));
+        Assert.Equal(force.Type, again.Type);
+        Assert.True(Si(book["A1"]).SequenceEqual(((SeriesValue)again).Value.Si));
+        Assert.IsType<TextSeriesValue>(RunSeries.Of(Assert.Single(book["A2"].References), [(Book.Id("Tests.C2"), book["Tests.C2"].Value!)]));
+        Assert.Throws<ArgumentException>(() => RunSeries.Of(Assert.Single(book["A1"].References), []));
+        Assert.Throws<ArgumentException>(() => RunSeries.Of(Assert.Single(book["A1"].References), [(Book.Id("Tests.B2"), book["Tests.B2"].Value!), (Book.Id("Tests.C2"), book["Tests.C2"].Value!)]));
+    }
+
+    [Fact]
     public void ACellOfTheColumnThatReadsItWaitsForItself() =>
         Book.Of("column B force", "B2 = 1", "B3 => Sum(force)")["B3"].FaultsWith("These cells wait for each other: S.B3 → S.B3. Break the circle.");
 

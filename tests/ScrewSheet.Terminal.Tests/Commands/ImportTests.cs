@@ -221,6 +221,25 @@ public sealed class ImportTests : IDisposable
         Assert.Contains(",drop,result,Force,6.2,kN", session.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>Whatever the file holds: a sentence and nothing written, or a sheet that reads back behind the bytes that were there.</summary>
+    [Fact]
+    public void AnyFileIsImportedOrRefused()
+    {
+        string[] pieces = ["Force [kN]", "Mode", "T1", "Δl / mm", "[", "]", "(kN)", "12,4", "12.4", "-3", "1e9", "1e999", "\"", "\"\"", ";", ";", ",", "\t", "|", "\n", "\n", "\r\n", "\r", " ", "\u00A0", "\uFEFF", "\0", "\u001b[2J", "\u202e", "\\", "//", "x\ny", "sep=;\n", "=> 1", "gives", "é", "力", "𝛼", "A1 = 3"];
+        Random random = new(11);
+        int taken = 0;
+        for (int i = 0; i < 1500; i++)
+        {
+            string csv = string.Concat(Enumerable.Range(0, random.Next(1, 40)).Select(_ => pieces[random.Next(pieces.Length)]));
+            int status = Import(csv, random.Next(4) == 0 ? ["--decimal", "comma"] : random.Next(4) == 0 ? ["--header", "2"] : []);
+            Assert.True(status is 0 or 1 or 2, csv);
+            if (status == 2) Assert.True(Before == Written(), csv);
+            else Assert.True(Written().StartsWith(Before + "\n\nsheet Tests ", StringComparison.Ordinal), csv);
+            if (status < 2) taken++;
+        }
+        Assert.InRange(taken, 200, 1300);
+    }
+
     private int Import(string csv, params string[] more) => Import(Encoding.UTF8.GetBytes(csv), more);
 
     private int Import(byte[] csv, params string[] more)
