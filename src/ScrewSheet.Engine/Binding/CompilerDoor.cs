@@ -66,7 +66,13 @@ internal sealed class CompilerDoor
         bool single = method.Body.Statements.Count == 1 && value is not null;
         if (errors.IsEmpty && single && model.GetOperation(value!) is { } bound && SoundOperations.Are(bound)) return new BoundShape(bound, [], codeStart);
         if (errors.IsEmpty) errors = [.. model.GetDiagnostics(method.Span).Where(IsError)];
-        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) { Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]) };
+        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) 
+        {
+            Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]),
+            IsMemberOfText = !errors.IsEmpty && errors[0].Id == "CS1061" && method.Span.Contains(errors[0].Location.SourceSpan)
+                && method.FindNode(errors[0].Location.SourceSpan).FirstAncestorOrSelf<MemberAccessExpressionSyntax>() is { } access
+                && model.GetTypeInfo(access.Expression).Type?.SpecialType == SpecialType.System_String,
+        };
     }
 
     /// <summary>For an argument of a wrong type: of which call, which one, and what was given.</summary>
@@ -145,6 +151,9 @@ internal sealed record BoundShape(IOperation? Operation, ImmutableArray<Diagnost
 {
     /// <summary>When the first error is an argument of a wrong type: which.</summary>
     public WrongArgument? Wrong { get; init; }
+
+    /// <summary>True when the first error is a member that texts do not have.</summary>
+    public bool IsMemberOfText { get; init; }
 }
 
 /// <summary>An argument of a type the parameter does not take.</summary>
