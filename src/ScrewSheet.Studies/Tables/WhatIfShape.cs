@@ -25,12 +25,10 @@ public sealed record WhatIfShape(int Rows, int Columns)
     public Fault? CollisionOn(Sheet sheet, CellAddress anchor, Place? place = null)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        CellAddress? first = null;
-        foreach (CellAddress at in sheet.Cells.Keys)
-        {
-            bool beneath = at.Row >= anchor.Row && at.Row < anchor.Row + Rows && at.Column >= anchor.Column && at.Column < anchor.Column + Columns;
-            if (beneath && (first is not { } least || at.CompareTo(least) < 0)) first = at;
-        }
+        bool IsBeneath(CellAddress at) => at.Row >= anchor.Row && at.Row < anchor.Row + Rows && at.Column >= anchor.Column && at.Column < anchor.Column + Columns;
+        IEnumerable<CellAddress> places = (long)Rows * Columns > sheet.Cells.Count ? sheet.Cells.Keys.Where(IsBeneath)
+            : Enumerable.Range(anchor.Row, Rows).SelectMany(row => Enumerable.Range(anchor.Column, Columns).Select(column => new CellAddress(column, row))).Where(sheet.Cells.ContainsKey);
+        CellAddress? first = places.Order().Select(at => (CellAddress?)at).FirstOrDefault();
         return first is { } found ? StudyFaults.Occupied(found.ToString(), anchor.ToString(), place) : null;
     }
 }

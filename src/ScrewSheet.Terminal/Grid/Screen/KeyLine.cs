@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
 
@@ -29,6 +30,7 @@ internal static class KeyLine
         Asking => [("Enter", "done"), ("Esc", "never mind")],
         Confirming => [("letter", "answer"), ("Esc", "back")],
         Reading { Page: PageName.Cautions } => [("Enter", "understood")],
+        Studying studying => StudyPicture.Keys(studying),
         Plotting => [("Esc", "back to the grid")],
         Reading => [("↑↓", "scroll"), ("Esc", "back")],
         _ => InGrid(state),
