@@ -26,6 +26,9 @@ internal sealed record DrawnTable(WhatIfBlock Block, int Index, WhatIfTable? Tab
     /// <summary>True where the sheet ends before the table does.</summary>
     public bool IsCut { get; init; }
 
+    /// <summary>How many columns beyond it its headings run on where they have no room within: those in which nothing stands there.</summary>
+    public int Overhang { get; init; }
+
     /// <summary>The cells above it with its words, or null.</summary>
     public CellBlock? Title { get; init; }
 
@@ -48,6 +51,9 @@ internal sealed record DrawnTable(WhatIfBlock Block, int Index, WhatIfTable? Tab
         return column == 0 ? new TableSpot(SpotKind.AxisValue, 0, within - 2) : new TableSpot(SpotKind.Entry, Column: shown, Scenario: Table.Scenario(within - 2, column - 1));
     }
 
+    /// <summary>True for a place beside the table onto which a heading runs.</summary>
+    public bool IsOverhang(CellAddress at) => at.Column > Area.Last.Column && at.Column <= Area.Last.Column + Overhang && at.Row >= Area.First.Row && at.Row <= Area.Last.Row && Spot(at).Kind == SpotKind.Heading;
+
     /// <summary>What is drawn at an address of it.</summary>
     public TableFace Face(Session session, CellAddress at)
     {
@@ -64,7 +70,7 @@ internal sealed record DrawnTable(WhatIfBlock Block, int Index, WhatIfTable? Tab
         switch (spot.Kind)
         {
             case SpotKind.Heading:
-                return TableFace.Running(WhatIfText.Heading(Table!, Table!.Columns[spot.Column], units), session, Area, at, Ink.Strong);
+                return TableFace.Running(WhatIfText.Heading(Table!, Table!.Columns[spot.Column], units), session, Area with { Last = Area.Last with { Column = Area.Last.Column + Overhang } }, at, Ink.Strong);
             case SpotKind.AxisHead: return new TableFace(' ', WhatIfText.Named(Table!.Axes[spot.Axis]), Ink.Strong, Table.Axes[spot.Axis].IsNumeric) { IsCut = true };
             case SpotKind.ColumnHead: return new TableFace(' ', WhatIfText.Named(Table!.Columns[spot.Column], units), Ink.Strong, IsFigure(Table.Columns[spot.Column])) { IsCut = true };
             case SpotKind.AxisValue: return new TableFace(CellFace.GivenMark, WhatIfText.Figure(Table!.Axes[spot.Axis], spot.Place), Ink.Given, Table.Axes[spot.Axis].IsNumeric);

@@ -15,7 +15,7 @@ internal sealed record SheetTables(ImmutableArray<DrawnTable> Tables)
     {
         var tables = ImmutableArray.CreateBuilder<DrawnTable>();
         for (int index = 0; index < session.Sheet.WhatIfs.Length; index++) tables.Add(Place(session, results, index, tables));
-        return new SheetTables([.. tables.Select(table => table with { Beside = BesidePlot.RoomOf(table, session, tables), Title = TitleRoom(table, session.Sheet, tables) })]);
+        return new SheetTables([.. tables.Select(table => table with { Beside = BesidePlot.RoomOf(table, session, tables), Overhang = Overhang(table, session.Sheet, tables), Title = TitleRoom(table, session.Sheet, tables) })]);
     }
 
     /// <summary>The table that covers an address; null where none does.</summary>
@@ -26,7 +26,7 @@ internal sealed record SheetTables(ImmutableArray<DrawnTable> Tables)
     {
         foreach (DrawnTable table in Tables)
         {
-            if (table.Area.Contains(at)) return table.Face(session, at);
+            if (table.Area.Contains(at) || table.IsOverhang(at)) return table.Face(session, at);
             if (table.Title is { } title && title.Contains(at)) return TableFace.Running(PlainText.Of(table.Block.Title!), session, title, at, Screen.Ink.Strong);
             if (table.Beside is { } beside && beside.Cells.Contains(at)) return BesidePlot.Face(table, session, at);
         }
@@ -68,6 +68,17 @@ internal sealed record SheetTables(ImmutableArray<DrawnTable> Tables)
     /// <summary>The last cell of a table, no further than the sheet goes.</summary>
     public static CellAddress Corner(CellAddress anchor, WhatIfShape shape) =>
         new(Math.Min(CellAddress.LastColumn, anchor.Column + shape.Columns - 1), Math.Min(CellAddress.LastRow, anchor.Row + shape.Rows - 1));
+
+    private static int Overhang(DrawnTable table, Sheet sheet, IReadOnlyList<DrawnTable> all)
+    {
+        const int most = 3;
+        if (table.Table is not { Axes.Length: 2 } worked) return 0;
+        int[] rows = [.. Enumerable.Range(0, worked.Columns.Length).Select(shown => table.Area.First.Row + (shown * (worked.Axes[0].Values.Length + 2)))];
+        bool IsFree(int column) => column <= CellAddress.LastColumn && rows.All(row => !sheet.Cells.ContainsKey(new CellAddress(column, row)) && !all.Any(other => other.Area.Contains(new CellAddress(column, row))));
+        int free = 0;
+        while (free < most && IsFree(table.Area.Last.Column + free + 1)) free++;
+        return free;
+    }
 
     /// <summary>Where a table's words are drawn: above it, as far as nothing stands there.</summary>
     private static CellBlock? TitleRoom(DrawnTable table, Sheet sheet, IReadOnlyList<DrawnTable> all)

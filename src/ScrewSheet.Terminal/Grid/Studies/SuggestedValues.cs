@@ -32,7 +32,7 @@ internal static class SuggestedValues
     {
         (double from, double to) = Range(content, number);
         double step = Round((to - from) / Steps);
-        double low = Plain(Math.Ceiling(from / step * (1 - 1e-9)) * step), high = Plain(Math.Floor(to / step * (1 + 1e-9)) * step);
+        double low = Plain(Math.Ceiling((from / step) - 1e-9) * step), high = Plain(Math.Floor((to / step) + 1e-9) * step);
         if (content.Within is not null) (low, high) = (Plain(from), Plain(to));
         // a step of a temperature is a difference and has another unit, so there the steps are counted
         return number.Unit is { Offset: not 0 } ? $"{Write(low, number.Unit)} to {Write(high, number.Unit)} over {Steps} steps" : $"{Write(low, number.Unit)} to {Write(high, number.Unit)} step {Write(step, number.Unit)}";
@@ -47,11 +47,11 @@ internal static class SuggestedValues
         return number.Value == 0 ? (0, 1) : (Math.Min(0.5 * number.Value, 1.5 * number.Value), Math.Max(0.5 * number.Value, 1.5 * number.Value));
     }
 
-    /// <summary>The next of 1, 2, 5, 10 and so on that is not less.</summary>
+    /// <summary>The nearest of 1, 2, 5, 10 and so on.</summary>
     private static double Round(double step)
     {
         double power = Math.Pow(10, Math.Floor(Math.Log10(step)));
-        double first = new[] { 1.0, 2, 5, 10 }.First(each => each * power >= step * (1 - 1e-9));
+        double first = (step / power) switch { < 1.5 => 1, < 3.5 => 2, < 7.5 => 5, _ => 10 };
         return Plain(first * power);
     }
 
