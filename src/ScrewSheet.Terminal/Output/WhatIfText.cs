@@ -22,8 +22,8 @@ internal sealed class WhatIfText
     /// <summary>The lines in a width.</summary>
     public static IEnumerable<StyledLine> Lines(WhatIfTable table, UnitSystem system, int width) => new WhatIfText(table, system, width).Lines();
 
-    /// <summary>What must be said below the table: faults and cautions counted, notes.</summary>
-    public static IEnumerable<StyledLine> Remarks(WhatIfTable table, UnitSystem system, int width) => new WhatIfText(table, system, width).Remarks();
+    /// <summary>What must be said below the table, of one shown cell or of all: faults and cautions counted, notes.</summary>
+    public static IEnumerable<StyledLine> Remarks(WhatIfTable table, WhatIfColumn? only, UnitSystem system, int width) => new WhatIfText(table, system, width).Remarks(only is null ? table.Columns : [only]);
 
     /// <summary>What stands above the entries of a shown cell, where two givens are varied.</summary>
     public static string Heading(WhatIfTable table, WhatIfColumn column, UnitSystem system) => $"{Named(column, system)}, {Named(table.Axes[0])} down, {Named(table.Axes[1])} across";
@@ -60,7 +60,7 @@ internal sealed class WhatIfText
         if (head.Length > 0) foreach (string line in Wrapping.Lines(string.Join("  ", head), width)) yield return new StyledLine(line, Tone.Strong);
         IEnumerable<StyledLine> body = table.Axes.Length switch { 1 => OneGiven(), 2 => TwoGivens(), _ => List().Select(line => new StyledLine(line)) };
         foreach (StyledLine line in body) yield return line;
-        foreach (StyledLine line in Remarks()) yield return line;
+        foreach (StyledLine line in Remarks(table.Columns)) yield return line;
     }
 
     private IEnumerable<StyledLine> OneGiven()
@@ -143,9 +143,9 @@ internal sealed class WhatIfText
         return low + DisplayWidth.PadLeft(high, Math.Max(DisplayWidth.Of(high) + 1, wide + 2 - DisplayWidth.Of(low)));
     }
 
-    private IEnumerable<StyledLine> Remarks()
+    private IEnumerable<StyledLine> Remarks(IEnumerable<WhatIfColumn> columns)
     {
-        foreach (WhatIfColumn column in table.Columns)
+        foreach (WhatIfColumn column in columns)
         {
             foreach (StyledLine line in Faults(column)) yield return line;
             foreach (CautionCount caution in column.Cautions)

@@ -62,6 +62,9 @@ internal static class BesidePlot
     {
         StudyFigures figures = new(column.Type!, column.Format, session.Workbook.Head.Units);
         string low = QuantityText.Format(least, figures.Unit, column.Format?.Digits).Number, high = QuantityText.Format(most, figures.Unit, column.Format?.Digits).Number;
-        return low + DisplayWidth.PadLeft(high, Math.Max(DisplayWidth.Of(high) + 1, wide - DisplayWidth.Of(low)));
+        string name = Fit.Cut(WhatIfText.Named(column, session.Workbook.Head.Units), wide - DisplayWidth.Of(low) - DisplayWidth.Of(high) - 2);
+        int before = Math.Max(DisplayWidth.Of(low) + 1, (wide - DisplayWidth.Of(name)) / 2);
+        string left = DisplayWidth.PadRight(low, before) + name;
+        return left + DisplayWidth.PadLeft(high, Math.Max(DisplayWidth.Of(high) + 1, wide - DisplayWidth.Of(left)));
     }
 }

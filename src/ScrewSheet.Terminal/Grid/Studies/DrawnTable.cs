@@ -60,7 +60,10 @@ internal sealed record DrawnTable(WhatIfBlock Block, int Index, WhatIfTable? Tab
         if (Trouble is not null) return new TableFace(CellFace.FaultMark, "fault", Ink.Bad, false);
         if (Table is null) return new TableFace(CellFace.PendingMark, IsStopped ? "stopped" : "", Ink.Faint, false);
         TableFace face = Drawn(session, at);
-        return IsOld ? face with { Ink = Ink.Faint } : face;
+        if (!IsOld) return face;
+        TableFace old = face with { Ink = Ink.Faint };
+        if (at != Area.First) return old;
+        return face.IsPiece ? old with { Text = CellFace.PendingMark + face.Text[1..] } : old with { Mark = CellFace.PendingMark };
     }
 
     private TableFace Drawn(Session session, CellAddress at)

@@ -55,7 +55,7 @@ internal sealed class SensitivityPage
         int widest = lines.Max(DisplayWidth.Of), room = Math.Min(MostBar, width - widest - 2);
         for (int i = 0; i < lines.Count; i++) yield return new StyledLine((DisplayWidth.PadRight(lines[i], widest) + "  " + (i == 0 || IsCheck || room < LeastBar ? "" : Bar(report.Givens[i - 1], room))).TrimEnd(), i == 0 ? Tone.Strong : Tone.Plain);
         yield return new StyledLine("");
-        foreach (string line in Wrapping.Lines("Each given is moved alone from one end of its interval to the other, all others as they are; the one that moves the result most stands first.", width)) yield return new StyledLine(line);
+        foreach (string line in Wrapping.Lines("Each given is moved alone from one end of its interval to the other, all others as they are" + (IsCheck ? "." : "; the one that moves the result most stands first."), width)) yield return new StyledLine(line);
         foreach (string line in Wrapping.Lines(TextReport.Caution, width)) yield return new StyledLine(line);
     }
 

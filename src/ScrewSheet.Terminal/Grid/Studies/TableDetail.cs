@@ -26,7 +26,9 @@ internal static class TableDetail
         State(builder, session, table);
         if (table.Table is { } whole)
         {
-            foreach (StyledLine line in WhatIfText.Remarks(whole, session.Workbook.Head.Units, Math.Max(8, width - Lead)))
+            TableSpot spot = table.Spot(session.Cursor);
+            WhatIfColumn? only = spot.Kind is SpotKind.Entry or SpotKind.ColumnHead or SpotKind.Heading ? whole.Columns[spot.Column] : null;
+            foreach (StyledLine line in WhatIfText.Remarks(whole, only, session.Workbook.Head.Units, Math.Max(8, width - Lead)))
             {
                 (string word, string text) = line.Text.Split(": ", 2) is ["fault" or "caution" or "note", var rest] parts ? (parts[0], rest) : ("", line.Text.TrimStart());
                 builder.Text(word, text, line.Tone == Tone.Bad ? Ink.Bad : Ink.Careful);
@@ -37,7 +39,6 @@ internal static class TableDetail
         foreach (PlacedText vary in table.Block.Vary) builder.Text("vary", PlainText.Of(vary.Text), Ink.Faint);
         foreach (PlacedText show in table.Block.Show) builder.Text("show", PlainText.Of(show.Text), Ink.Faint);
         if (table.IsCut) builder.Text("note", $"The sheet ends at row {CellAddress.LastRow}; the entries after it are not drawn.", Ink.Careful);
-        builder.Text("", "Enter: change it, plot it, take it away.", Ink.Faint);
     }
 
     /// <summary>What a cell that stands where a table would begin is told; nothing where none would.</summary>

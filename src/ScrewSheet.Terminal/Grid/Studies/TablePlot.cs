@@ -38,7 +38,7 @@ internal static class TablePlot
         }
         problem = points.Count < 2 ? "Fewer than two entries hold a figure." : null;
         string fixedAt = table.Axes.Length == 1 ? "" : $", {PlainText.Of(table.Axes[1].Label)} = {WithUnit(table.Axes[1], second)}";
-        return problem is null ? new Plot(WhatIfText.Named(axis) + fixedAt, WhatIfText.Named(column, session.Workbook.Head.Units), points.ToImmutable(), axis.Values.Length - points.Count) : null;
+        return problem is null ? new Plot(WhatIfText.Named(axis) + fixedAt, WhatIfText.Named(column, session.Workbook.Head.Units), points.ToImmutable(), axis.Values.Length - points.Count, IsJoined: true) : null;
     }
 
     /// <summary>A value of a varied given with its unit.</summary>

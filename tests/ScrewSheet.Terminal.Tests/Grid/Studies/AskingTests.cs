@@ -190,6 +190,15 @@ public sealed class AskingTests
     }
 
     [Fact]
+    public void NewsOfATableThatIsNotAskedFor_SaysNothingForEver()
+    {
+        using Walk walk = StudyBook.Open();
+        walk.Program.Handle(new TableShare("table D2", 0.5));
+        Assert.DoesNotContain("50 %", walk.Screen, StringComparison.Ordinal);
+        Assert.Null(walk.State.Open.Tables.Running);
+    }
+
+    [Fact]
     public void AStoppedTable_IsWorkedOutAfterAll()
     {
         using Walk walk = StudyBook.Open();

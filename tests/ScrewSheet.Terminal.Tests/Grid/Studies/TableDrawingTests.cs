@@ -38,7 +38,7 @@ public sealed class TableDrawingTests
     public void ThePlotBesideATable_HasAPointForEachRow()
     {
         using Walk walk = StudyBook.Open();
-        Assert.Matches(@"0\.0 +480\.0", walk.Row(2));
+        Assert.Matches(@"0\.0 +moment \[N·m\] +480\.0", walk.Row(2));
         int[] points = [.. Enumerable.Range(3, 4).Select(row => walk.Row(row).IndexOf('•', StringComparison.Ordinal))];
         Assert.All(points, point => Assert.True(point > 90));
         Assert.Equal(points.Order().Distinct(), points);
@@ -90,6 +90,8 @@ public sealed class TableDrawingTests
         (GridState state, string[] asked) = After(walk, "A1 peak [kN] = 6 kN");
         Assert.Equal(["D2"], asked);
         Assert.Equal("480.0", StudyBook.Drawn(state.Open, "E6"));
+        Assert.Contains("⋯exposed [mm]", Painter.Of(state).ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("⋯exposed [mm]", walk.Screen, StringComparison.Ordinal);
         Assert.Equal((Ink.Plain, Ink.Faint), (InkAt(walk.State, 6, "480.0"), InkAt(state, 6, "480.0")));
         Assert.Equal((Ink.Plain, Ink.Plain), (InkAt(walk.State, 12, "320.0"), InkAt(state, 12, "320.0")));
         Assert.Contains("being worked out again", Painter.Of(state with { Session = Moves.To(state.Open, new CellAddress(5, 6)) }).ToString(), StringComparison.Ordinal);
