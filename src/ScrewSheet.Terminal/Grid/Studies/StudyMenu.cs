@@ -1,8 +1,6 @@
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Grid.Studies;
 
@@ -48,7 +46,4 @@ internal static class StudyMenu
 
     /// <summary>A name as a sentence begins with it.</summary>
     public static string NameOf(GridState state) => PlainText.Of(state.Open.NameOf(state.Open.At));
-
-    /// <summary>True for what has a value a study can measure.</summary>
-    public static bool IsMeasured(CellResult result) => result.Type is NumberType or QuantityType or TruthType;
 }

@@ -62,15 +62,19 @@ internal static class WhatIfSteps
     public static GridState Put(GridState state, WhatIfBlock block, int? replaced)
     {
         Session session = state.Open;
+        if (replaced is { } index && Says(session.Sheet.WhatIfs[index]) == Says(block)) return state;
         try
         {
-            return state.With(session.Changed(session.Workbook.WithWhatIf(session.SheetName, block, replaced), $"{(replaced is null ? "the new table" : "the change of the table")} at {block.Anchor}"));
+            GridState put = state.With(session.Changed(session.Workbook.WithWhatIf(session.SheetName, block, replaced), $"{(replaced is null ? "the new table" : "the change of the table")} at {block.Anchor}"));
+            return put.Say("Changed the table. Ctrl+Z takes it back.");
         }
         catch (ArgumentException unreadable)
         {
             return state.Say(PlainText.Of(unreadable.Message), trouble: true);
         }
     }
+
+    private static string Says(WhatIfBlock block) => $"{block.Anchor} {block.Title}\n{string.Join('\n', block.Vary.Select(vary => vary.Text))}\n\n{string.Join(", ", block.Show.Select(show => show.Text))}";
 
     /// <summary>Which given varies.</summary>
     private static GridState Choose(GridState state, WhatIfDraft draft)

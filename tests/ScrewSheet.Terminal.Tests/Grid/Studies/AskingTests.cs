@@ -168,10 +168,7 @@ public sealed class AskingTests
     public void ALongTable_KeepsNobodyWaiting_ShowsHowFarItIs_AndCanBeStopped()
     {
         using Walk walk = StudyBook.Open();
-        // a text has no form in a kernel, so a million entries are worked out cell by cell
-        walk.Go("C1").Enter("=> $\"{moment}\"").Settle();
-        walk.Go("moment").Ctrl('t').Type("t").Press(Enter).Ctrl('u').Enter("1 kN to 9 kN over 89999 steps").Press(Enter).Ctrl('u').Enter("C1, moment, C1, C1, C1, C1, C1, C1").Ctrl('u').Enter("Z2").Press(Enter);
-        walk.Program.Settle(TimeSpan.FromSeconds(60));
+        AskForALongTable(walk);
         walk.Program.Handle(new TableShare("table Z2", 0.07));
         Assert.Contains("table Z2 7 %", walk.Screen, StringComparison.Ordinal);
         Assert.Equal("⋯", walk.Drawn("Z2"));
@@ -187,6 +184,32 @@ public sealed class AskingTests
         Assert.Contains("work it out after all", walk.Screen, StringComparison.Ordinal);
         walk.Press(KeyName.Escape).Command('.');
         Assert.Contains("Nothing is being calculated.", walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatTheReaderAsks_GoesBeforeALongTable_WhichGoesOnBehindIt()
+    {
+        using Walk walk = StudyBook.Open();
+        AskForALongTable(walk);
+        walk.Go("moment").Ctrl('t').Type("b").Press(KeyName.Down, Enter).Enter("300 N·m").Press(Enter);
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        while (walk.State.Mode is not Finding && clock.Elapsed < TimeSpan.FromSeconds(30))
+        {
+            Thread.Sleep(5);
+            walk.Program.TakeArrived();
+        }
+        Assert.Contains("exposed = 37.5000 mm makes moment 300.0 N·m.", walk.Screen, StringComparison.Ordinal);
+        Assert.Equal("⋯", walk.Drawn("Z2"));
+        walk.Press(KeyName.Escape).Command('.').Settle();
+        Assert.Equal("⋯stopped", walk.Drawn("Z2"));
+    }
+
+    /// <summary>A text has no form in a kernel, so all these entries are worked out cell by cell.</summary>
+    private static void AskForALongTable(Walk walk)
+    {
+        walk.Go("C1").Enter("=> $\"{moment}\"").Settle();
+        walk.Go("moment").Ctrl('t').Type("t").Press(Enter).Ctrl('u').Enter("1 kN to 9 kN over 89999 steps").Press(Enter).Ctrl('u').Enter("C1, moment, C1, C1, C1, C1, C1, C1").Ctrl('u').Enter("Z2").Press(Enter);
+        walk.Program.Settle(TimeSpan.FromSeconds(60));
     }
 
     [Fact]

@@ -179,6 +179,15 @@ public sealed class WhatIfStepsTests
     }
 
     [Fact]
+    public void AnAnswerThatChangesNothing_IsNoChange()
+    {
+        using Walk walk = StudyBook.Open();
+        walk.Go("D2").Press(Enter).Type("c").Press(Enter, Enter);
+        Assert.False(walk.State.Open.IsUnsaved);
+        Assert.True(walk.State.Open.Done.IsEmpty);
+    }
+
+    [Fact]
     public void ARemovedTable_IsGone_AndComesBack()
     {
         using Walk walk = StudyBook.Open();
