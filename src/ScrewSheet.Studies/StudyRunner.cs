@@ -1,4 +1,5 @@
 using ScrewSheet.Engine;
+using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Studies.Kernels;
 using ScrewSheet.Studies.Scenarios;
 using ScrewSheet.Studies.Solving;
@@ -42,6 +43,23 @@ public sealed class StudyRunner
         static PlacedText At(string text) => new(text, new Place(0, 1));
         foreach (StudyMethod method in (StudyMethod[])[StudyMethod.CellByCell, StudyMethod.Kernel])
             if (WhatIfRequest.Read([At("a: 1 kN to 2 kN step 0.1 kN")], [At("c, d")]).Answer is { } request) runner.WhatIf(calculation, request with { Method = method });
+    }
+
+    /// <summary>The library.</summary>
+    public FunctionLibrary Library => tools.Library;
+
+    /// <summary>
+    /// True where a declared formula and the code of its function agree to 1e-12 all over the function's limits, and where the code refuses the formula has no value:
+    /// only then may the formula stand for the call.
+    /// </summary>
+    /// <param name="call">The call.</param>
+    /// <param name="member">The member read of what it gives, or null.</param>
+    /// <param name="formula">The formula.</param>
+    public bool FormulaStands(BoundCall call, BoundMember? member, FormulaAttribute formula)
+    {
+        ArgumentNullException.ThrowIfNull(call);
+        ArgumentNullException.ThrowIfNull(formula);
+        return tools.Trials.Suits(call, member, formula);
     }
 
     /// <summary>Works a what-if table out.</summary>
