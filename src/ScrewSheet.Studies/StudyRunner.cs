@@ -19,7 +19,10 @@ namespace ScrewSheet.Studies;
 /// <remarks>For one study at a time. What it learns about the library it keeps for the next study.</remarks>
 public sealed class StudyRunner
 {
+    private const double OutsideAgreement = 1e-10;
+
     private readonly StudyTools tools;
+    private FunctionTrials? outside;
 
     /// <summary>A runner for workbooks computed with this library.</summary>
     /// <param name="library">The library.</param>
@@ -49,8 +52,8 @@ public sealed class StudyRunner
     public FunctionLibrary Library => tools.Library;
 
     /// <summary>
-    /// True where a declared formula and the code of its function agree to 1e-12 all over the function's limits, and where the code refuses the formula has no value:
-    /// only then may the formula stand for the call.
+    /// True where a declared formula may stand for the call outside this program: it agrees with the function's code to 1e-10 all over the function's limits and over five powers of ten of each argument, and where the code
+    /// refuses, the formula has no value or a condition the function declares between its arguments fails.
     /// </summary>
     /// <param name="call">The call.</param>
     /// <param name="member">The member read of what it gives, or null.</param>
@@ -59,7 +62,7 @@ public sealed class StudyRunner
     {
         ArgumentNullException.ThrowIfNull(call);
         ArgumentNullException.ThrowIfNull(formula);
-        return tools.Trials.Suits(call, member, formula);
+        return (outside ??= new FunctionTrials(tools.Library, agreement: OutsideAgreement, withNeeds: true)).Suits(call, member, formula);
     }
 
     /// <summary>Works a what-if table out.</summary>

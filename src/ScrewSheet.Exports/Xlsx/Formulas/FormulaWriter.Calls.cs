@@ -11,8 +11,15 @@ internal sealed partial class FormulaWriter
     public override FormulaText Visit(BoundOwnCall node)
     {
         BoundExpression body = node.Function.Body ?? throw new NoForm($"{node.Function.Name} is in fault");
-        return Within(scope.Inside(Parameters(node.Function.Name, [.. node.Function.Parameters.Select(parameter => parameter.Name)], node.Arguments, index => Uses(body, index))), () => Emit(body));
+        int[] lazy = [.. LazyReads.Parameters(body, node.Arguments.Length)];
+        // every argument is worked out first here, needed or not
+        ImmutableArray<Meaning> parameters = Parameters(node.Function.Name, [.. node.Function.Parameters.Select(parameter => parameter.Name)], node.Arguments, index => Uses(body, index) + (lazy.Contains(index) ? 1 : 0));
+        FormulaText value = Within(scope.Inside(parameters), () => Emit(body));
+        return Needing(lazy.Where(index => parameters[index].Tree is null && !IsSure(node.Arguments[index])).Select(index => parameters[index].Text), value);
     }
+
+    /// <summary>True for what cannot fail by itself.</summary>
+    private static bool IsSure(BoundExpression tree) => tree is BoundNumber or BoundUnitLiteral or BoundText or BoundTruth or BoundReference or BoundOption;
 
     public override FormulaText Visit(BoundCall node) => node.Function.Formulas is [{ Member: null } formula] && math.Stands(node, null, formula)
         ? Formula(node, formula)
@@ -62,19 +69,27 @@ internal sealed partial class FormulaWriter
     private FormulaText Formula(BoundCall call, FormulaAttribute formula)
     {
         DeclaredFormula declared = DeclaredFormula.Read(call.Function, formula.Text, library);
+        BoundExpression[] conditions = [.. call.Function.Needs.Select(needs => DeclaredFormula.Read(call.Function, needs.Condition, library).Value)];
         ImmutableArray<LibraryParameter> parameters = call.Function.Parameters;
-        ImmutableArray<Meaning> known = Parameters(call.Function.Name, [.. parameters.Select(parameter => parameter.Name)], call.Arguments, index => Uses(declared, index) + FunctionLimits.Count(parameters[index]));
+        ImmutableArray<Meaning> known = Parameters(call.Function.Name, [.. parameters.Select(parameter => parameter.Name)], call.Arguments, index => Uses(declared, conditions, index) + FunctionLimits.Count(parameters[index]));
         FormulaText[] limits = [.. parameters.SelectMany((parameter, i) => FunctionLimits.Of(parameter, known[i].Text))];
+        FormulaText[] needs = [];
         FormulaText value = Within(scope.Inside(known), () =>
         {
             foreach ((string name, BoundExpression let) in declared.Lets)
-                scope = scope.Inside(scope.Parameters.Add(new Meaning(Shared(Emit(let), Uses(declared, scope.Parameters.Length), $"{call.Function.Name}: {name}"))));
+                scope = scope.Inside(scope.Parameters.Add(new Meaning(Shared(Emit(let), Uses(declared, conditions, scope.Parameters.Length), $"{call.Function.Name}: {name}"))));
+            needs = [.. conditions.Select(Emit)];
             return Emit(declared.Value);
         });
+        limits = [.. limits, .. needs.Where(need => !IsDecided(need))];
         if (limits.Length == 0) return value;
         FormulaText inside = limits.Length == 1 ? limits[0] : FormulaText.Call("AND", limits);
         return FormulaText.Call("IF", inside, value, FormulaText.Call("NA"));
     }
 
-    private static int Uses(DeclaredFormula declared, int index) => Uses(declared.Value, index) + declared.Lets.Sum(let => Uses(let.Value, index));
+    /// <summary>A condition between numbers written out has been judged by the engine already.</summary>
+    private static bool IsDecided(FormulaText condition) => condition.Text.All(c => char.IsAsciiDigit(c) || c is '.' or '<' or '>' or '=' or '*' or '+' or '-' or '/' or '(' or ')' or 'E');
+
+    private static int Uses(DeclaredFormula declared, BoundExpression[] conditions, int index) =>
+        Uses(declared.Value, index) + declared.Lets.Sum(let => Uses(let.Value, index)) + conditions.Sum(condition => Uses(condition, index));
 }

@@ -39,10 +39,18 @@ internal sealed partial class FormulaWriter
         {
             case MathFunction.Min or MathFunction.Max: return FormulaText.Call(Name(node.Function), first, Emit(node.Arguments[1]));
             case MathFunction.Atan2: return Angle(first, Emit(node.Arguments[1]));
-            case MathFunction.Floor: return FormulaText.Call("INT", first);
-            case MathFunction.Ceiling: return new FormulaText("-" + FormulaText.Call("INT", new FormulaText("-" + first.At(Hold.Atom), Hold.Sum)), Hold.Sum);
+            case MathFunction.Floor: return Whole(first, "<", "-");
+            case MathFunction.Ceiling: return Whole(first, ">", "+");
             default: return FormulaText.Call(Name(node.Function), first);
         }
+    }
+
+    /// <summary>The whole number below or above. The standard's INT would say it shorter; a program that takes INT(-1) for -2 was met, and TRUNC no program gets wrong.</summary>
+    private FormulaText Whole(FormulaText value, string beyond, string step)
+    {
+        value = Shared(value, 3, "to a whole number");
+        FormulaText part = FormulaText.Call("TRUNC", value);
+        return FormulaText.Call("IF", Compared(value, beyond, part), FormulaText.Binary(part, step, FormulaText.Number(1), Hold.Sum), part);
     }
 
     /// <summary>The standard takes the arguments the other way round, and has no angle of nothing, which is zero here.</summary>

@@ -26,7 +26,18 @@ internal sealed partial class FormulaWriter(FunctionLibrary library, ILibraryMat
     {
         (scope, cells) = (seen, through);
         subjects.Clear();
-        return Emit(tree);
+        FormulaText value = Emit(tree);
+        return Needing(LazyReads.Slots(tree).Select(slot => (seen.References[slot], Type: SlotType(tree, slot))).Where(read => read.Item1.Last is null && IsPlain(read.Type) && cells.CanFail(read.Item1.First)).Select(read => cells.Read(read.Item1.First, read.Type)), value);
+    }
+
+    private static CellType SlotType(BoundExpression tree, int slot) => BoundChildren.All(tree).OfType<BoundReference>().First(reference => reference.Slot == slot).Type;
+
+    /// <summary>A value that is there only where all of these are.</summary>
+    private static FormulaText Needing(IEnumerable<FormulaText> parts, FormulaText value)
+    {
+        FormulaText[] missing = [.. parts.Where(part => part.Constant is null).Select(part => FormulaText.Call("ISERROR", part))];
+        if (missing.Length == 0) return value;
+        return FormulaText.Call("IF", missing.Length == 1 ? missing[0] : FormulaText.Call("OR", missing), FormulaText.Call("NA"), value);
     }
 
     private FormulaText Emit(BoundExpression tree) => subjects.TryGetValue(tree, out FormulaText known) ? known : tree.Accept(this);
@@ -205,8 +216,7 @@ internal sealed partial class FormulaWriter(FunctionLibrary library, ILibraryMat
     {
         if (node.Series is not BoundReference { Slot: var slot } || scope.References[slot].Last is null) return Otherwise(node, "a series is worked with as a whole");
         if (node.Operation is not (SeriesOperation.Sum or SeriesOperation.Count)) throw new NoForm("every value of a series is looked at");
-        (FormulaText range, CellUnit unit) = cells.Run(scope.References[slot]);
-        return node.Operation == SeriesOperation.Count ? FormulaText.Call("COUNT", range) : unit.ToSi(FormulaText.Call("SUM", range));
+        return node.Operation == SeriesOperation.Count ? cells.Count(scope.References[slot]) : cells.Sum(scope.References[slot]);
     }
 
     public override FormulaText Visit(BoundWith node) => Otherwise(node, $"{node.Type.Phrase} does not fit a cell");

@@ -18,7 +18,7 @@ internal static class FunctionLimits
     {
         if (value.Constant is not null) yield break;
         foreach ((string sign, double bound) in Bounds(parameter)) yield return FormulaText.Binary(value, sign, FormulaText.Number(bound), Hold.Comparison);
-        if (IsWhole(parameter)) yield return FormulaText.Binary(value, "=", FormulaText.Call("INT", value), Hold.Comparison);
+        if (IsWhole(parameter)) yield return FormulaText.Binary(value, "=", FormulaText.Call("TRUNC", value), Hold.Comparison);
     }
 
     private static bool IsWhole(LibraryParameter parameter) => parameter.Clr == typeof(int);

@@ -16,6 +16,8 @@ internal sealed class PlacedCells(Calculation calculation, DefinedNames names, I
     /// <summary>The last column of a sheet in the standard's sheets as programs read them.</summary>
     public const int LastColumn = 16_384;
 
+    private const int MostTerms = 50;
+
     /// <summary>Stands before a reference to the formula's own sheet until it is known where the formula goes.</summary>
     public const char Here = '\u0001';
 
@@ -36,17 +38,38 @@ internal sealed class PlacedCells(Calculation calculation, DefinedNames names, I
     }
 
     /// <inheritdoc/>
+    public bool CanFail(CellId cell) => calculation.Cells.GetValueOrDefault(cell)?.Cell.Content is ResultContent;
+
+    /// <inheritdoc/>
     public CellResult? Record(CellId cell) => calculation.Cells.GetValueOrDefault(cell);
 
     /// <inheritdoc/>
-    public (FormulaText Range, CellUnit Unit) Run(CellReference run)
+    public FormulaText Sum(CellReference run)
     {
-        CellAddress first = run.First.Address, last = run.Last!.Value.Address;
-        CellResult[] members = [.. Members(run)];
-        if (members.Length == 0 || members.Any(member => member.Value is not (NumberValue or QuantityValue))) throw new NoForm("a series of other things than numbers");
+        CellResult[] members = Numbers(run);
         CellUnit unit = values.UnitOf(members[0]);
-        if (unit.Shown.Offset != 0 || members.Any(member => values.UnitOf(member).Shown.Symbol != unit.Shown.Symbol)) throw new NoForm("the cells of the run are shown in different units");
-        return (FormulaText.Atom($"{Address(run.First.Sheet, Corner(first, last, Math.Min))}:{Local(Corner(first, last, Math.Max))}"), unit);
+        if (members.All(member => values.UnitOf(member).Shown.Symbol == unit.Shown.Symbol) && unit.Shown.Offset == 0) return unit.ToSi(FormulaText.Call("SUM", Range(run)));
+        if (members.Length > MostTerms) throw new NoForm("the cells of a long run are shown in different units");
+        return members.OrderBy(member => member.Id.Address).Select(member => Read(member.Id, member.Value!.Type)).Aggregate((sum, term) => FormulaText.Binary(sum, "+", term, Hold.Sum));
+    }
+
+    /// <inheritdoc/>
+    public FormulaText Count(CellReference run)
+    {
+        Numbers(run);
+        return FormulaText.Call("COUNT", Range(run));
+    }
+
+    private CellResult[] Numbers(CellReference run)
+    {
+        CellResult[] members = [.. Members(run)];
+        return members.Length > 0 && members.All(member => member.Value is NumberValue or QuantityValue) ? members : throw new NoForm("a series of other things than numbers");
+    }
+
+    private FormulaText Range(CellReference run)
+    {
+        (CellAddress first, CellAddress last) = (run.First.Address, run.Last!.Value.Address);
+        return FormulaText.Atom($"{Address(run.First.Sheet, Corner(first, last, Math.Min))}:{Local(Corner(first, last, Math.Max))}");
     }
 
     /// <summary>An address as a formula of <see cref="Sheet"/> writes it.</summary>

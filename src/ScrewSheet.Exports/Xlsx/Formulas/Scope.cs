@@ -30,12 +30,19 @@ internal interface ICells
     /// <exception cref="NoForm">It has none.</exception>
     FormulaText Read(Workbooks.Model.CellId cell, CellType type);
 
+    /// <summary>True for a cell that may have no number, though it has one now.</summary>
+    bool CanFail(Workbooks.Model.CellId cell);
+
     /// <summary>What is known about a cell, for records that are looked into; null where it changes in a way no formula follows.</summary>
     CellResult? Record(Workbooks.Model.CellId cell);
 
-    /// <summary>The run's range and the one unit all its numbers are in.</summary>
-    /// <exception cref="NoForm">There is none.</exception>
-    (FormulaText Range, CellUnit Unit) Run(CellReference run);
+    /// <summary>The sum of a run of numbers, in coherent SI.</summary>
+    /// <exception cref="NoForm">It has none.</exception>
+    FormulaText Sum(CellReference run);
+
+    /// <summary>How many numbers a run holds.</summary>
+    /// <exception cref="NoForm">It holds something else.</exception>
+    FormulaText Count(CellReference run);
 }
 
 /// <summary>Where parts of a formula go that would else be written many times over.</summary>

@@ -23,7 +23,7 @@ internal sealed partial class DefinedNames
         DefinedNames defined = new();
         (CellId Id, string Name)[] cells = [.. workbook.Sheets.SelectMany(sheet => sheet.CellsInOrder.Where(cell => cell.Name is not null).Select(cell => (new CellId(sheet.Name, cell.Address), cell.Name!)))];
         HashSet<string> doubled = new(cells.GroupBy(cell => cell.Name, StringComparer.OrdinalIgnoreCase).Where(group => group.Count() > 1).Select(group => group.Key), StringComparer.OrdinalIgnoreCase);
-        foreach ((CellId id, string name) in cells.OrderBy(cell => doubled.Contains(cell.Name))) defined.Add(id, doubled.Contains(name) ? $"{id.Sheet}.{name}" : name);
+        foreach ((CellId id, string name) in cells.OrderBy(cell => doubled.Contains(cell.Name))) defined.Add(id, doubled.Contains(name) ? $"{id.Sheet}_{name}" : name);
         return defined;
     }
 

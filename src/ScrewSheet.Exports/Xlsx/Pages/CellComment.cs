@@ -39,7 +39,7 @@ internal static class CellComment
         if (given.Source is { } source) text.Append("\nSource: ").Append(VisibleText.Of(source));
     }
 
-    private static IEnumerable<string> Sources(BoundExpression? tree) => tree is null || tree is BoundBinary { Left: BoundReference, Right: BoundReference } ? [] :
+    private static IEnumerable<string> Sources(BoundExpression? tree) => tree is null ? [] :
         BoundChildren.All(tree).OfType<BoundCall>().Select(call => call.Function).Distinct().Take(MostSources)
             .Where(function => !function.Sources.IsEmpty).Select(function => $"{function.Name}: {function.Sources[0].Work}");
 }

@@ -47,15 +47,18 @@ internal sealed class TableCells(Book book, IReadOnlyCollection<CellId> varied, 
     }
 
     /// <inheritdoc/>
+    public bool CanFail(CellId cell) => !varied.Contains(cell) && book.Cells.CanFail(cell);
+
+    /// <inheritdoc/>
     public CellResult? Record(CellId cell) => varied.Contains(cell) ? null : book.Cells.Record(cell);
 
     /// <inheritdoc/>
-    public (FormulaText Range, CellUnit Unit) Run(CellReference run)
-    {
-        foreach (CellId member in Reads(run))
-            if (Depends(member)) throw new NoForm("a series holds what is varied");
-        return book.Cells.Run(run);
-    }
+    public FormulaText Sum(CellReference run) => book.Cells.Sum(Unvaried(run));
+
+    /// <inheritdoc/>
+    public FormulaText Count(CellReference run) => book.Cells.Count(Unvaried(run));
+
+    private CellReference Unvaried(CellReference run) => Reads(run).Any(Depends) ? throw new NoForm("a series holds what is varied") : run;
 
     private void Make(CellId cell, bool isShown)
     {
