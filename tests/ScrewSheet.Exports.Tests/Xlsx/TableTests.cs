@@ -90,7 +90,7 @@ public sealed class TableTests
     [Fact]
     public void ATableVariedInWords_IsValuesAndSaysSo()
     {
-        ExportedBook book = ExportedBook.Of("A1 word = \"a\"\nB1 long => word.Length * 2\nwhat-if D2\n  vary word: \"a\", \"bcd\"\n  show long\n");
+        ExportedBook book = ExportedBook.Of("A1 word = \"a\"\nB1 letters => word.Length * 2\nwhat-if D2\n  vary word: \"a\", \"bcd\"\n  show letters\n");
         Assert.Equal((0, 2), (book.Report.LiveEntries, book.Report.Entries));
         Assert.Contains("word is varied in words", Assert.Single(book.Report.Fixed).Why, StringComparison.Ordinal);
         Assert.Empty(book.Problems());
