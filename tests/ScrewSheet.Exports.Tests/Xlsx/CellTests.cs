@@ -41,6 +41,7 @@ public sealed class CellTests
     [InlineData("A1 x = 2\nB1 => x < 3\n", "B1", "IF(x<3,1,0)")]
     [InlineData("A1 x = 2\nB1 bool y => x < 3\n", "B1", "x<3")]
     [InlineData("A1 x = 2 m\nB1 => x <= 3 m\n", "B1", "IF(x/1000-3<=1E-12*MAX(ABS(x/1000),ABS(3)),1,0)")]
+    [InlineData("A1 x [mm] = 48.3 mm\nB1 => x < 48.3 mm\n", "B1", "IF(x/1000<48.3/1000,1,0)")]
     [InlineData("A1 word = \"a\"\nB1 => word == \"b\"\n", "B1", "IF(EXACT(word,\"b\"),1,0)")]
     [InlineData("A1 = 1 mm\nA2 = 2 mm\nB1 => Sum(Series(A1, A2))\n", "B1", "SUM(A1:A2)/1000*1000")]
     public void AFormula_IsInCoherentUnitsInside(string lines, string address, string formula) => Assert.Equal(formula, At(lines, address).CellFormula);

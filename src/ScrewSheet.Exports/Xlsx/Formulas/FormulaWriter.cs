@@ -86,7 +86,13 @@ internal sealed partial class FormulaWriter(FunctionLibrary library, ILibraryMat
 #pragma warning disable CS1591 // one member for each kind of node; the kinds are documented where they are
     public override FormulaText Visit(BoundNumber node) => FormulaText.Number(node.Value);
 
-    public override FormulaText Visit(BoundUnitLiteral node) => FormulaText.Number(node.Unit.ToSi(node.Value));
+    // as written and brought into coherent SI in sight: 48.3/1000, the very number a cell in mm gives there, and not its nearest decimal
+    public override FormulaText Visit(BoundUnitLiteral node)
+    {
+        CellUnit unit = new(node.Unit);
+        double si = node.Unit.ToSi(node.Value);
+        return unit.IsPercent ? FormulaText.Number(si) : unit.ToSi(FormulaText.Number(node.Value)) with { Constant = si };
+    }
 
     public override FormulaText Visit(BoundText node) => Words(node.Value);
 
