@@ -21,6 +21,8 @@ internal static class PackageWriter
     public static void Write(IReadOnlyList<Page> pages, IEnumerable<(string Name, string Sheet, CellAddress At)> names, Head head, Stream output)
     {
         using SpreadsheetDocument document = SpreadsheetDocument.Create(output, SpreadsheetDocumentType.Workbook);
+        // comments and their boxes are long and alike: they pack well however little time is spent on it
+        document.CompressionOption = System.IO.Packaging.CompressionOption.SuperFast;
         WorkbookPart workbook = document.AddWorkbookPart();
         StyleTable styles = new();
         XElement sheets = new(S + "sheets");
