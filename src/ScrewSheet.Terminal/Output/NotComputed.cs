@@ -1,4 +1,5 @@
 using System.Globalization;
+using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Output;
@@ -11,7 +12,9 @@ internal static class NotComputed
     {
         int tables = workbook.Sheets.Sum(sheet => sheet.WhatIfs.Length);
         if (tables > 0) yield return $"{Count(tables, "what-if table")} not printed here; screwsheet what-if does.";
-        foreach (IGrouping<string, ReservedLine> kind in workbook.Reserved.Concat(workbook.Sheets.SelectMany(sheet => sheet.Reserved)).Where(line => line.Word != "correlate").GroupBy(line => line.Word).OrderBy(kind => kind.Key, StringComparer.Ordinal))
+        int plots = workbook.Sheets.Sum(sheet => PlotText.Of(sheet).Length);
+        if (plots > 0) yield return $"{Count(plots, "plot")} not drawn here; screwsheet handout does.";
+        foreach (IGrouping<string, ReservedLine> kind in workbook.Reserved.Concat(workbook.Sheets.SelectMany(sheet => sheet.Reserved)).Where(line => line.Word is not ("correlate" or "plot")).GroupBy(line => line.Word).OrderBy(kind => kind.Key, StringComparer.Ordinal))
             yield return $"{Count(kind.Count(), kind.Key + " line")} kept in the file, without effect in this version.";
     }
 
