@@ -1,17 +1,20 @@
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Output;
 
 /// <summary>Makes what is shown of a cell from what is known about it.</summary>
 internal sealed class CellPresenter(Selection selection)
 {
+    private readonly Reviews reviews = new(selection.Calculation);
+
     /// <summary>One cell.</summary>
     public ShownCell Present(CellResult cell) => cell.Cell.Content switch
     {
         NoteContent note => new ShownCell { Address = cell.Id.Address, Note = PlainText.Of(note.Text), Below = Below(cell) },
-        BrokenContent broken => new ShownCell { Address = cell.Id.Address, Value = "fault", Tone = Tone.Bad, Below = [.. Below(cell), new ShownRemark("line", PlainText.Of(broken.Text.Trim()), Tone.Plain)] },
+        BrokenContent broken => new ShownCell { Address = cell.Id.Address, Value = "fault", Tone = Tone.Bad, Below = [.. Below(cell), new ShownRemark("line", PlainText.Of(broken.Shown.Trim()), Tone.Plain)] },
         _ => PresentValue(cell),
     };
 
@@ -31,6 +34,7 @@ internal sealed class CellPresenter(Selection selection)
         if (cell.Value is RecordValue record) remarks.AddRange(Members(record.Value, ""));
         if (cell.Fault is Fault fault) remarks.Add(new ShownRemark(fault.Kind == FaultKind.Waiting ? "waits" : "fault", OriginText.Of(fault), Tone.Bad));
         remarks.AddRange(cell.Cautions.Select(caution => new ShownRemark("caution", OriginText.Of(caution), Tone.Careful)));
+        remarks.AddRange(reviews.Of(cell.Id).Where(review => !review.Holds).Select(review => new ShownRemark("review", PlainText.Of(review.ToString()), Tone.Careful)));
         if (Verdict.Changed(cell)) remarks.Add(new ShownRemark("changed", Difference(cell), Tone.Bad));
         return [.. remarks];
     }
