@@ -10,21 +10,26 @@ namespace ScrewSheet.Workbooks.Comparing;
 /// <param name="Down">How many rows downward; negative for upward.</param>
 public sealed record MovedRows(string Sheet, int First, int Last, int Down);
 
-/// <summary>Which row of one version of a sheet became which of another. Rows below all that hold anything go on as the last of them did.</summary>
+/// <summary>
+/// Which row of one version of a sheet became which of another. Rows behind the last one that was found again are paired by place, with empty ones where either has no more:
+/// an insertion moves everything below it, a row added at the end moves nothing.
+/// </summary>
 internal sealed class RowMap
 {
     private readonly int[] forward, backward;
 
     private RowMap(int[] partner, int otherLength)
     {
-        forward = partner;
-        backward = new int[otherLength];
+        int last = Array.FindLastIndex(partner, to => to >= 0), lastThere = last < 0 ? -1 : partner[last];
+        int tail = Math.Max(partner.Length - last, otherLength - lastThere) - 1;
+        forward = [.. partner[..(last + 1)], .. Enumerable.Range(lastThere + 1, tail)];
+        backward = new int[lastThere + 1 + tail];
         Array.Fill(backward, -1);
-        for (int i = 0; i < partner.Length; i++)
+        for (int i = 0; i < forward.Length; i++)
         {
-            if (partner[i] >= 0) backward[partner[i]] = i;
+            if (forward[i] >= 0) backward[forward[i]] = i;
         }
-        IsIdentity = partner.Length == otherLength && !partner.Where((to, i) => to != i).Any();
+        IsIdentity = forward.Length == backward.Length && !forward.Where((to, i) => to != i).Any();
     }
 
     /// <summary>True where every row stays.</summary>
@@ -33,16 +38,12 @@ internal sealed class RowMap
     /// <summary>The rows of the one, from 1, that it says something about.</summary>
     public int Rows => forward.Length;
 
-    /// <summary>The rows of the other.</summary>
-    public int OtherRows => backward.Length;
-
     /// <summary>Of two versions of a sheet, either of which may be missing.</summary>
     public static RowMap Of(Sheet? one, Sheet? other)
     {
         RowKeys mine = new(one), theirs = new(other);
-        int rows = Math.Max(mine.Count, theirs.Count);
-        SequenceAlignment alignment = new(mine.Keys(rows), theirs.Keys(rows), (isOne, i) => (isOne ? mine : theirs).Words(i));
-        return new RowMap(alignment.Run(), rows);
+        SequenceAlignment alignment = new(mine.Keys(mine.Count), theirs.Keys(theirs.Count), (isOne, i) => (isOne ? mine : theirs).Words(i));
+        return new RowMap(alignment.Run(), theirs.Count);
     }
 
     /// <summary>Where a row of the one stands in the other, both from 1; null where it is gone.</summary>

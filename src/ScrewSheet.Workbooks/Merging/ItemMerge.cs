@@ -16,7 +16,7 @@ internal sealed class ItemMerge(LineEnd newLine)
     public MergeItem? Of(MergeItem? origin, MergeItem? ours, MergeItem? theirs)
     {
         MergeItem? lines = Lines(origin, ours, theirs);
-        return lines is null ? null : lines with { Above = Above(origin, ours, theirs), Lines = Ends(lines, origin, ours, theirs) };
+        return lines is null ? null : lines with { Above = [.. Above(origin, ours, theirs).Select(line => line with { End = EndOf(line, origin, ours, theirs) })], Lines = Ends(lines, origin, ours, theirs) };
     }
 
     private MergeItem? Lines(MergeItem? origin, MergeItem? ours, MergeItem? theirs)
@@ -69,6 +69,13 @@ internal sealed class ItemMerge(LineEnd newLine)
         if (ours is null || theirs is null) return (ours ?? theirs)!.Above;
         if (mine.SetEquals(was)) return theirs.Above;
         return [.. ours.Above.Where(line => !was.Contains(line.Text) || other.Contains(line.Text)), .. theirs.Above.Where(line => !was.Contains(line.Text) && !mine.Contains(line.Text))];
+    }
+
+    private static LineEnd EndOf(FileLine line, MergeItem? origin, MergeItem? ours, MergeItem? theirs)
+    {
+        LineEnd? In(MergeItem? item) => item?.Above.Where(other => other.Text == line.Text).Select(other => (LineEnd?)other.End).FirstOrDefault();
+        LineEnd? mine = In(ours);
+        return (mine == In(origin) ? In(theirs) : mine) ?? line.End;
     }
 
     private static HashSet<string> Set(MergeItem? item) => item is null ? [] : [.. item.Above.Select(line => line.Text)];

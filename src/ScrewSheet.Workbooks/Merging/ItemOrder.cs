@@ -23,14 +23,21 @@ internal static class ItemOrder
     private static void Insert(LinkedList<string> order, Dictionary<string, LinkedListNode<string>> nodes, string[] keys, Func<string, bool> stays)
     {
         LinkedListNode<string>? behind = null;
+        HashSet<string> all = [.. keys];
         foreach (string key in keys)
         {
-            if (nodes.TryGetValue(key, out LinkedListNode<string>? known)) behind = known;
+            if (nodes.TryGetValue(key, out LinkedListNode<string>? there)) behind = there;
             else if (stays(key))
             {
+                while (Next(order, behind) is { } next && !all.Contains(next.Value) && Precedes(next.Value, key)) behind = next;
                 behind = behind is null ? order.AddFirst(key) : order.AddAfter(behind, key);
                 nodes.Add(key, behind);
             }
         }
     }
+
+    private static LinkedListNode<string>? Next(LinkedList<string> order, LinkedListNode<string>? node) => node is null ? order.First : node.Next;
+
+    /// <summary>Cells that both versions added stand in the order of their addresses.</summary>
+    private static bool Precedes(string one, string other) => MergeItems.AddressIn(one) is { } before && MergeItems.AddressIn(other) is { } after && before.CompareTo(after) < 0;
 }

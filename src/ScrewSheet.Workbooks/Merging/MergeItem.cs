@@ -21,6 +21,11 @@ internal static class MergeItems
     /// <summary>The keys of the lines that every file, and every sheet, has.</summary>
     public const string First = "first", SheetLine = "sheet";
 
+    private const string CellKey = "cell ";
+
+    /// <summary>The address in the key of a cell; null for anything else.</summary>
+    public static CellAddress? AddressIn(string key) => key.StartsWith(CellKey, StringComparison.Ordinal) && CellAddress.TryParse(key.AsSpan(CellKey.Length), out CellAddress address) ? address : null;
+
     /// <summary>The head.</summary>
     public static List<MergeItem> OfHead(Workbook workbook)
     {
@@ -49,7 +54,7 @@ internal static class MergeItems
             while (from > 0 && leading[from - 1].IsOfNextCell) from--;
             AddLines(items, seen, leading[..from]);
             FileLine line = cell.Source.Value is { } own && own.Says(cell) ? own.Line : new FileLine(CellTextWriter.Line(cell), cell.Source.Value?.Line.End ?? newLine);
-            items.Add(new MergeItem($"cell {cell.Address}", leading[from..], [line], cell.Address));
+            items.Add(new MergeItem($"{CellKey}{cell.Address}", leading[from..], [line], cell.Address));
         }
         AddLines(items, seen, source.Trailing);
         return items;

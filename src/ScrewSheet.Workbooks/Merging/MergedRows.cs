@@ -12,14 +12,15 @@ internal sealed class MergedRows
     private readonly Dictionary<int, int> ofBase = [], ofOurs = [], ofTheirs = [];
     private readonly RowMap ours, theirs;
     private readonly ulong[] ourKeys, theirKeys;
-    private readonly int rows;
+    private readonly int rows, ourRows, theirRows;
     private int count;
 
     private MergedRows(Sheet? origin, Sheet? ourSheet, Sheet? theirSheet)
     {
         (ours, theirs) = (RowMap.Of(origin, ourSheet), RowMap.Of(origin, theirSheet));
         rows = Math.Max(ours.Rows, theirs.Rows);
-        (ourKeys, theirKeys) = (new RowKeys(ourSheet).Keys(rows), new RowKeys(theirSheet).Keys(rows));
+        (ourRows, theirRows) = (ours.Forward(rows) ?? 0, theirs.Forward(rows) ?? 0);
+        (ourKeys, theirKeys) = (KeysOf(ourSheet, ourRows), KeysOf(theirSheet, theirRows));
         IsIdentity = ours.IsIdentity && theirs.IsIdentity;
     }
 
@@ -38,19 +39,25 @@ internal sealed class MergedRows
     }
 
     /// <summary>The merged row of a row of the base.</summary>
-    public int OfBase(int row) => Of(ofBase, row);
+    public int OfBase(int row) => Of(ofBase, row, rows);
 
     /// <summary>The merged row of a row of ours.</summary>
-    public int OfOurs(int row) => Of(ofOurs, row);
+    public int OfOurs(int row) => Of(ofOurs, row, ourRows);
 
     /// <summary>The merged row of a row of theirs.</summary>
-    public int OfTheirs(int row) => Of(ofTheirs, row);
+    public int OfTheirs(int row) => Of(ofTheirs, row, theirRows);
 
-    private int Of(Dictionary<int, int> map, int row) => IsIdentity ? row : map.TryGetValue(row, out int merged) ? merged : row - rows + count;
+    private static ulong[] KeysOf(Sheet? sheet, int rows)
+    {
+        RowKeys keys = new(sheet);
+        return keys.Keys(Math.Max(rows, keys.Count));
+    }
+
+    private int Of(Dictionary<int, int> map, int row, int length) => IsIdentity ? row : map.TryGetValue(row, out int merged) ? merged : row - length + count;
 
     private void LayOut()
     {
-        ILookup<int, int> mine = Inserted(ours), other = Inserted(theirs);
+        ILookup<int, int> mine = Inserted(ours, ourRows), other = Inserted(theirs, theirRows);
         for (int row = 1; row <= rows + 1; row++)
         {
             Insert([.. mine[row]], [.. other[row]]);
@@ -69,11 +76,11 @@ internal sealed class MergedRows
     }
 
     /// <summary>The rows a version inserted, by the row of the base they stand before.</summary>
-    private ILookup<int, int> Inserted(RowMap map)
+    private static ILookup<int, int> Inserted(RowMap map, int length)
     {
         List<(int Before, int Row)> inserted = [];
         int after = 0;
-        for (int row = 1; row <= rows; row++)
+        for (int row = 1; row <= length; row++)
         {
             if (map.Backward(row) is { } origin) after = origin;
             else inserted.Add((after + 1, row));
