@@ -58,7 +58,7 @@ public sealed class ComparisonTests
             .Replace("A2 \"Exposed\"\nB2 exposed", "A2 \"New\"\nA3 \"Exposed\"\nB3 exposed").Replace("what-if D2\n  vary B2", "what-if D3\n  vary B3").Replace("show B3", "show B4");
         Comparison comparison = Compare(Base, late);
         Assert.Equal(["A.A2 note:  -> \"New\""], Said(comparison));
-        Assert.Equal([new MovedRows("A", 2, 5, 1)], comparison.Moved);
+        Assert.Equal(new MovedRows("A", 2, 5, 1), Assert.Single(comparison.Moved));
     }
 
     [Fact]
