@@ -57,7 +57,7 @@ internal static class MergeCommand
             foreach (string line in Wrapping.Hanging("conflict: ", PlainText.Of($"{conflict.Where}: {conflict.Fault.Message}"), width)) yield return new StyledLine(line, Tone.Bad);
         }
         int count = result.Conflicts.Length;
-        string rest = count == 0 ? "" : $" with {count} {(count == 1 ? "conflict. It is" : "conflicts. They are")} in the file as {(count == 1 ? "a fault" : "faults")} with both versions: choose one of them each.";
+        string rest = count == 0 ? "" : $" with {count} {(count == 1 ? "conflict. It is" : "conflicts. They are")} in the file as {(count == 1 ? "a fault" : "faults")} with both versions: choose one{(count == 1 ? " of them" : " in each place")}.";
         foreach (string line in Wrapping.Lines($"Merged into {PlainText.Of(output)}{(count == 0 ? "." : rest)}", width)) yield return new StyledLine(line);
     }
 }

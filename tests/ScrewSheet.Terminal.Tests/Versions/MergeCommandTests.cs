@@ -21,14 +21,8 @@ public sealed class MergeCommandTests
     {
         using Session session = Versions(Base.Replace("3 kN", "5 kN"), Base.Replace("3 kN", "6 kN"));
         Assert.Equal(1, Merge(session, "out"));
-        Assert.Equal(
-            """
-            conflict: A.B1: Two versions of this cell meet here: ours is x = 5 kN, theirs is
-                      x = 6 kN.
-            Merged into out with 1 conflict. It is in the file as a fault with both
-            versions: choose one of them each.
-
-            """, session.Output);
+        Assert.Equal("conflict: A.B1: Two versions of this cell meet here: ours is x = 5 kN, theirs is x = 6 kN.\n"
+            + "Merged into out with 1 conflict. It is in the file as a fault with both versions: choose one of them.\n", session.Output);
         using Session run = new() { Calculator = new EngineCalculator(FunctionLibrary.Of()) };
         Assert.Equal(1, run.Run("run", session.At("out"), "--format", "csv"));
         string[] lines = run.Output.Split('\n');
@@ -85,7 +79,7 @@ public sealed class MergeCommandTests
 
     private static Session Versions(string ours, string theirs)
     {
-        Session session = new();
+        Session session = new() { Width = 300 };
         session.File("base", Base);
         session.File("ours", ours);
         session.File("theirs", theirs);

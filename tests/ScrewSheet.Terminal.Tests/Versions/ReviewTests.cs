@@ -81,7 +81,7 @@ public sealed class ReviewTests
     [InlineData("C7 other = 3", "C7 other = 4")]
     [InlineData("Givens.exposed + Givens.offset", " Givens.exposed  +  Givens.offset ")]
     [InlineData("peak", "load")]
-    [InlineData("exposed", "out")]
+    [InlineData("exposed", "bared")]
     [InlineData("arm", "lever")]
     [InlineData("moment", "bending")]
     [InlineData("Givens", "Inputs")]
