@@ -34,6 +34,16 @@ public sealed class ConflictTests
     }
 
     [Fact]
+    public void AConflictFarDownALongFileIsReadAlike()
+    {
+        string text = "screwsheet 1\nsheet A\n" + string.Concat(Enumerable.Range(1, 3000).Select(row => $"A{row} = {row}\n")) + "B3 conflict\n  ours x = 40 mm\n  theirs x = 45 mm\n";
+        Workbook workbook = Tests.Text.Read(text);
+        Assert.StartsWith("Two versions of this cell meet here: ours is x = 40 mm, theirs is x = 45 mm.", Assert.Single(Tests.Text.Faults(workbook)).Message, StringComparison.Ordinal);
+        Assert.Equal("x", workbook.Sheets[0].Cells[B3].Name);
+        Assert.Equal(text, Tests.Text.Write(workbook));
+    }
+
+    [Fact]
     public void WritingTheCellResolvesIt() =>
         Assert.Equal("screwsheet 1\nsheet A\nB2 x = 3 kN\nB3 exposed [mm] = 45 mm\nB4 => B3 * 2\n", Tests.Text.Write(With(Tests.Text.Read(Text), "B3 exposed [mm] = 45 mm")));
 
