@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CsCheck;
 using ScrewSheet.Workbooks.Comparing;
 using ScrewSheet.Workbooks.Model;
@@ -115,6 +114,6 @@ public sealed class ComparisonTests
     private static Calculation Uncalculated(string text)
     {
         Workbook workbook = Text.Read(text);
-        return new Calculation(workbook, workbook.Sheets.SelectMany(sheet => sheet.CellsInOrder.Select(cell => new CellResult { Id = new CellId(sheet.Name, cell.Address), Cell = cell })).ToImmutableDictionary(result => result.Id), []);
+        return new Calculation(workbook, CellResults.Of(workbook.Sheets.SelectMany(sheet => sheet.CellsInOrder.Select(cell => new CellResult { Id = new CellId(sheet.Name, cell.Address), Cell = cell }))), []);
     }
 }
