@@ -35,13 +35,14 @@ internal sealed class RowKeys
         return keys;
     }
 
-    /// <summary>Names and notes of a row, by its index from 0.</summary>
+    /// <summary>Names, notes and givens of a row, by its index from 0.</summary>
     public IEnumerable<string> Words(int index)
     {
         foreach (Cell cell in rows.GetValueOrDefault(index + 1, []))
         {
             if (cell.Name is not null) yield return cell.Name;
             if (cell.Content is NoteContent note) yield return "\"" + note.Text;
+            if (cell.Content is GivenContent given) yield return $"{CellAddress.ColumnName(cell.Address.Column)} = {given.Text}";
         }
     }
 

@@ -68,6 +68,14 @@ public sealed class ComparisonTests
     }
 
     [Fact]
+    public void ChangedRowsWithoutNamesOrNotesAreKnownByTheirOtherGivens()
+    {
+        string before = "screwsheet 1\nsheet A\nA1 = 1 mm\nB1 = 10 mm\nC1 => A1 + B1\nA2 = 2 mm\nB2 = 20 mm\nC2 => A2 + B2\n";
+        string after = "screwsheet 1\nsheet A\nA2 = 5 mm\nB2 = 10 mm\nC2 => A2 + B2\nA3 = 6 mm\nB3 = 20 mm\nC3 => A3 + B3\n";
+        Assert.Equal(["A.A2 given: 1 mm -> 5 mm", "A.A3 given: 2 mm -> 6 mm"], Said(before, after));
+    }
+
+    [Fact]
     public void ARenamedCellDoesNotChangeWhoReadsIt() =>
         Assert.Equal(["A.B1 name: peak -> load"], Said(Base, Base.Replace("B1 peak", "B1 load").Replace("peak * B2", "load * B2")));
 
