@@ -10,7 +10,7 @@ internal static class Program
 {
     private static int Main(string[] args)
     {
-        if (args is ["run" or "check" or "keep", _, ..]) Composition.WarmUp();
+        if (args is ["run" or "check" or "keep" or "diff" or "review", _, ..]) Composition.WarmUp();
         bool isStudy = args is ["what-if" or "solve" or "uncertainty" or "export", ..];
         if (isStudy && args.Length > 1) Composition.WarmUpStudies();
         UTF8Encoding encoding = new(encoderShouldEmitUTF8Identifier: false);

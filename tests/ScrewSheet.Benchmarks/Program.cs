@@ -17,6 +17,7 @@ internal static class Program
         ("mechanics", MechanicsCost.Run),
         ("what-if", WhatIfSpeed.Run),
         ("export", ExportSpeed.Run),
+        ("diff", DiffSpeed.Run),
     ];
 
     private static int Main(string[] args)

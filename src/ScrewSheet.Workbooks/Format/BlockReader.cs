@@ -32,6 +32,7 @@ internal sealed class BlockReader
     /// <summary>What is wrong with the text of a reserved line; null where nothing is, or where this version does not read it.</summary>
     public static Fault? FaultOf(LineText line, int start, string word)
     {
+        if (word == "reviewed") return Reviewing.ReviewLine.Read(line.Text) is null ? MergeFaults.Reviewed(line.At(start, line.TrimEnd(start, line.Text.Length))) : null;
         Fault? fault = null;
         if (word == "plot") PlotText.Read(line, start, out fault);
         if (word != "correlate") return fault;
