@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using ScrewSheet.Exports.Drawing;
+using ScrewSheet.Exports.Pages;
+using ScrewSheet.Exports.Steps;
+
+namespace ScrewSheet.Exports.Html;
+
+/// <summary>The parts of a handout as HTML.</summary>
+internal sealed class BlockWriter(StringBuilder html)
+{
+    /// <summary>What fits on a line of a phone, in characters; wider pieces are broken where they can be.</summary>
+    public const int PieceWidth = 26;
+
+    private int plots;
+
+    /// <summary>A sheet.</summary>
+    public void Write(Section section)
+    {
+        string title = section.Title.Length > 0 ? HtmlText.Of(section.Title) : HtmlText.Of(section.Name);
+        html.Append(CultureInfo.InvariantCulture, $"<section>\n<h2>{title}</h2>\n");
+        foreach (Block block in section.Blocks) Write(block);
+        html.Append("</section>\n");
+    }
+
+    private void Write(Block block)
+    {
+        switch (block)
+        {
+            case ProseBlock prose: html.Append(CultureInfo.InvariantCulture, $"<p{(prose.IsLead ? " class=\"lead\"" : "")}>{HtmlText.Of(prose.Text)}</p>\n"); break;
+            case GivensBlock givens: Write(givens); break;
+            case StepBlock step: new StepWriter(html).Write(step); break;
+            case TableBlock table: Write(table); break;
+            case PlotBlock plot: Write(plot); break;
+            case MissingBlock missing: html.Append(CultureInfo.InvariantCulture, $"<p class=\"caution\"><strong>Caution:</strong> {HtmlText.Of(missing.Text)}</p>\n"); break;
+            default: throw new InvalidOperationException($"{block.GetType().Name} is no known part of a handout.");
+        }
+    }
+
+    private void Write(GivensBlock givens)
+    {
+        bool tolerance = givens.Rows.Any(row => row.Tolerance.Length > 0), range = givens.Rows.Any(row => row.Range.Length > 0), source = givens.Rows.Any(row => row.Source.Length > 0);
+        html.Append("<div class=\"wide\"><table class=\"givens\">\n<caption>Given</caption>\n<thead><tr><th scope=\"col\">What</th><th scope=\"col\">Name</th><th scope=\"col\">Value</th>");
+        if (tolerance) html.Append("<th scope=\"col\">Tolerance</th>");
+        if (range) html.Append("<th scope=\"col\">Range</th>");
+        if (source) html.Append("<th scope=\"col\">Where from</th>");
+        html.Append("</tr></thead>\n<tbody>\n");
+        foreach (GivenRow row in givens.Rows)
+        {
+            string label = row.Label.Length > 0 ? HtmlText.Of(row.Label) : MathWriter.Inline(row.Name);
+            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{label}</th><td>{MathWriter.Inline(row.Name)}</td><td class=\"figure\">{HtmlText.Of(LinearText.Of(row.Value))}</td>");
+            if (tolerance) html.Append(CultureInfo.InvariantCulture, $"<td>{HtmlText.Of(row.Tolerance)}</td>");
+            if (range) html.Append(CultureInfo.InvariantCulture, $"<td>{HtmlText.Of(row.Range)}</td>");
+            if (source) html.Append(CultureInfo.InvariantCulture, $"<td class=\"small\">{HtmlText.Of(row.Source)}</td>");
+            html.Append("</tr>\n");
+        }
+        html.Append("</tbody>\n</table></div>\n");
+    }
+
+    private void Write(TableBlock table)
+    {
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"wide\"><table class=\"figures\">\n<caption>{HtmlText.Of(table.Caption)}</caption>\n<thead>\n");
+        foreach (ImmutableArray<TableHead> row in table.Heads)
+        {
+            html.Append("<tr>");
+            foreach (TableHead head in row)
+            {
+                if (head.Text.Length == 0) html.Append("<td></td>");
+                else html.Append(CultureInfo.InvariantCulture, $"<th scope=\"{(head.Columns > 1 ? "colgroup" : "col")}\"{(head.Columns > 1 ? $" colspan=\"{head.Columns}\"" : "")}>{HtmlText.Of(head.Text)}</th>");
+            }
+            html.Append("</tr>\n");
+        }
+        html.Append("</thead>\n<tbody>\n");
+        foreach (TableRow row in table.Rows)
+        {
+            html.Append("<tr>");
+            foreach (string head in row.Heads) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"row\">{Figure(head)}</th>");
+            foreach (string entry in row.Entries) html.Append(CultureInfo.InvariantCulture, $"<td>{(entry == "FAILS" ? "<strong>FAILS</strong>" : Figure(entry))}</td>");
+            html.Append("</tr>\n");
+        }
+        html.Append("</tbody>\n</table></div>\n");
+        foreach (string remark in table.Remarks) html.Append(CultureInfo.InvariantCulture, $"<p class=\"small\">{HtmlText.Of(remark)}</p>\n");
+    }
+
+    private void Write(PlotBlock plot)
+    {
+        html.Append("<figure>\n");
+        foreach (Plot panel in plot.Panels)
+        {
+            string id = string.Create(CultureInfo.InvariantCulture, $"plot-{++plots}");
+            html.Append(SvgPlot.Write(panel, $"{plot.Caption}: {panel.Up} over {panel.Across}", plot.Description, id)).Append('\n');
+        }
+        html.Append(CultureInfo.InvariantCulture, $"<figcaption>{HtmlText.Of(plot.Caption)}</figcaption>\n</figure>\n");
+    }
+
+    private static string Figure(string text) => HtmlText.Of(text.Length > 1 && text[0] == '-' && char.IsAsciiDigit(text[1]) ? LinearText.Numeral(text) : text);
+}
