@@ -13,6 +13,8 @@ internal sealed class BlockWriter(StringBuilder html)
     /// <summary>What fits on a line of a phone, in characters; wider pieces are broken where they can be.</summary>
     public const int PieceWidth = 26;
 
+    private const int ShortTable = 20;
+
     private int plots;
 
     /// <summary>A sheet.</summary>
@@ -40,19 +42,16 @@ internal sealed class BlockWriter(StringBuilder html)
 
     private void Write(GivensBlock givens)
     {
-        bool tolerance = givens.Rows.Any(row => row.Tolerance.Length > 0), range = givens.Rows.Any(row => row.Range.Length > 0), source = givens.Rows.Any(row => row.Source.Length > 0);
-        html.Append("<div class=\"wide\"><table class=\"givens\">\n<caption>Given</caption>\n<thead><tr><th scope=\"col\">What</th><th scope=\"col\">Name</th><th scope=\"col\">Value</th>");
-        if (tolerance) html.Append("<th scope=\"col\">Tolerance</th>");
-        if (range) html.Append("<th scope=\"col\">Range</th>");
-        if (source) html.Append("<th scope=\"col\">Where from</th>");
+        bool tolerance = givens.Rows.Any(row => row.Tolerance.Length + row.Range.Length > 0);
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"{Box(givens.Rows.Length)}\"><table class=\"givens\">\n<caption>Given</caption>\n<thead><tr><th scope=\"col\">What</th><th scope=\"col\">Name</th><th scope=\"col\">Value</th>");
+        if (tolerance) html.Append("<th scope=\"col\">Tolerance and range</th>");
         html.Append("</tr></thead>\n<tbody>\n");
         foreach (GivenRow row in givens.Rows)
         {
-            string label = row.Label.Length > 0 ? HtmlText.Of(row.Label) : MathWriter.Inline(row.Name);
-            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{label}</th><td>{MathWriter.Inline(row.Name)}</td><td class=\"figure\">{HtmlText.Of(LinearText.Of(row.Value))}</td>");
-            if (tolerance) html.Append(CultureInfo.InvariantCulture, $"<td>{HtmlText.Of(row.Tolerance)}</td>");
-            if (range) html.Append(CultureInfo.InvariantCulture, $"<td>{HtmlText.Of(row.Range)}</td>");
-            if (source) html.Append(CultureInfo.InvariantCulture, $"<td class=\"small\">{HtmlText.Of(row.Source)}</td>");
+            string label = row.Label.Length > 0 ? HtmlText.Of(row.Label) : MathWriter.Inline(row.Name), from = row.Source.Length > 0 ? $"<br><span class=\"small\">{HtmlText.Of(row.Source)}</span>" : "";
+            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{label}{from}</th><td>{MathWriter.Inline(row.Name)}</td><td class=\"figure\">{HtmlText.Of(LinearText.Of(row.Value))}</td>");
+            string range = row.Range.Length > 0 ? $"within {row.Range}" : "";
+            if (tolerance) html.Append(CultureInfo.InvariantCulture, $"<td>{string.Join("<br>", new[] { row.Tolerance, range }.Where(part => part.Length > 0).Select(HtmlText.Of))}</td>");
             html.Append("</tr>\n");
         }
         html.Append("</tbody>\n</table></div>\n");
@@ -60,7 +59,7 @@ internal sealed class BlockWriter(StringBuilder html)
 
     private void Write(TableBlock table)
     {
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"wide\"><table class=\"figures\">\n<caption>{HtmlText.Of(table.Caption)}</caption>\n<thead>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"{Box(table.Rows.Length)}\"><table class=\"figures\">\n<caption>{HtmlText.Of(table.Caption)}</caption>\n<thead>\n");
         foreach (ImmutableArray<TableHead> row in table.Heads)
         {
             html.Append("<tr>");
@@ -93,6 +92,9 @@ internal sealed class BlockWriter(StringBuilder html)
         }
         html.Append(CultureInfo.InvariantCulture, $"<figcaption>{HtmlText.Of(plot.Caption)}</figcaption>\n</figure>\n");
     }
+
+    // a short table stands on one page; a long one goes on under its heads
+    private static string Box(int rows) => rows <= ShortTable ? "wide short" : "wide";
 
     private static string Figure(string text) => HtmlText.Of(text.Length > 1 && text[0] == '-' && char.IsAsciiDigit(text[1]) ? LinearText.Numeral(text) : text);
 }

@@ -38,10 +38,10 @@ internal sealed class MathWriter : NotationVisitor<string>
     public override string Visit(FractionNotation node) => $"<mfrac>{One(node.Top)}{One(node.Bottom)}</mfrac>";
     public override string Visit(PowerNotation node) => $"<msup>{One(node.Base)}{One(node.Exponent)}</msup>";
     public override string Visit(RootNotation node) => node.Degree is null ? $"<msqrt>{node.Inner.Accept(this)}</msqrt>" : $"<mroot>{One(node.Inner)}{One(node.Degree)}</mroot>";
-    public override string Visit(BracketNotation node) => node.Open.Length == 0 ? node.Inner.Accept(this) : $"<mrow>{Bracket(node.Open, "prefix")}{node.Inner.Accept(this)}{Bracket(node.Close, "postfix")}</mrow>";
+    public override string Visit(BracketNotation node) => node.Open.Length == 0 ? node.Inner.Accept(this) : Between(node.Open, node.Inner.Accept(this), node.Close);
 
     public override string Visit(CallNotation node) =>
-        $"<mrow>{node.Function.Accept(this)}{Bracket("(", "prefix")}{string.Join(Sign(","), node.Arguments.Select(argument => argument.Accept(this)))}{Bracket(")", "postfix")}</mrow>";
+        $"<mrow>{node.Function.Accept(this)}{Between("(", string.Join(Sign(","), node.Arguments.Select(argument => argument.Accept(this))), ")")}</mrow>";
 
     public override string Visit(MemberNotation node) => $"<mrow>{node.Target.Accept(this)}<mtext>.{HtmlText.Of(node.Member)}</mtext></mrow>";
 
@@ -57,9 +57,9 @@ internal sealed class MathWriter : NotationVisitor<string>
         Notation? before = null;
         foreach (Notation part in node.Parts)
         {
-            if (part is WordNotation { Text: var word } && char.IsLetter(word.FirstOrDefault()) && before is not null) parts.Add("<mspace width=\"0.35em\"></mspace>");
+            bool tight = part is SignNotation { Sign: "(" or ")" or "," or ":" or "=" } || before is SignNotation { Sign: not "," } || part is WordNotation { Text: ['.', ..] };
+            if (before is not null && !tight && (part is WordNotation || before is WordNotation)) parts.Add("<mspace width=\"0.35em\"></mspace>");
             parts.Add(part.Accept(this));
-            if (part is WordNotation) parts.Add("<mspace width=\"0.35em\"></mspace>");
             before = part;
         }
         return $"<mrow>{string.Concat(parts)}</mrow>";
@@ -88,5 +88,12 @@ internal sealed class MathWriter : NotationVisitor<string>
         _ => $"<mo form=\"infix\">{HtmlText.Of(sign)}</mo>",
     };
 
-    private static string Bracket(string sign, string form) => sign.Length == 0 ? "" : $"<mo form=\"{form}\"{(sign == "|" ? " stretchy=\"true\"" : "")}>{sign}</mo>";
+    // brackets grow round what is taller than a line
+    private static string Between(string open, string inner, string close)
+    {
+        bool tall = inner.Contains("<mfrac", StringComparison.Ordinal) || inner.Contains("<msqrt", StringComparison.Ordinal) || inner.Contains("<mroot", StringComparison.Ordinal) || inner.Contains("<mtable", StringComparison.Ordinal);
+        return $"<mrow>{Bracket(open, "prefix", tall)}{inner}{Bracket(close, "postfix", tall)}</mrow>";
+    }
+
+    private static string Bracket(string sign, string form, bool grows = false) => $"<mo form=\"{form}\" stretchy=\"{(grows ? "true" : "false")}\">{sign}</mo>";
 }

@@ -24,7 +24,7 @@ internal static class Style
         .step { margin: 1.3rem 0; }
         .math { padding-left: 2.2rem; text-indent: -1.2rem; line-height: 2; margin: .1rem 0; }
         .math math, .with math { text-indent: 0; }
-        math { font-size: 1.05em; white-space: nowrap; }
+        math { font-family: "Latin Modern Math", "DejaVu Math TeX Gyre", "DejaVu Serif", Georgia, math, serif; white-space: nowrap; }
         .words { padding-left: 1rem; }
         .by-call { margin: .4rem 0 .4rem 1rem; padding: .1rem 0 .1rem .8rem; border-left: 1px solid #777; }
         .by-call p { font-size: .92rem; }
@@ -60,6 +60,7 @@ internal static class Style
           .step, .by-call, figure, tr, .cautions, .math, li { break-inside: avoid; }
           thead { display: table-header-group; }
           .wide { overflow: visible; }
+          .short { break-inside: avoid; }
           p { orphans: 3; widows: 3; }
           a { text-decoration: none; }
         }

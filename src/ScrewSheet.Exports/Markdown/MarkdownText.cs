@@ -28,7 +28,7 @@ internal static class MarkdownText
     private static bool IsObeyed(string text, int at) => text[at] switch
     {
         '\\' or '`' or '*' or '_' or '[' or ']' or '|' or '~' or '>' or '{' or '}' => true,
-        '#' or '+' or '-' or '=' => at == 0,
+        '#' or '+' or '-' => at == 0,
         '!' => at + 1 < text.Length && text[at + 1] == '[',
         '.' or ')' => at > 0 && text[..at].All(char.IsAsciiDigit) && (at + 1 == text.Length || text[at + 1] == ' '),
         _ => false,

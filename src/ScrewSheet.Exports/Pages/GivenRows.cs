@@ -30,13 +30,13 @@ internal sealed class GivenRows(StepTools tools)
 
     private string Tolerance(CellResult cell, Tolerance tolerance)
     {
-        string words = tolerance.Text;
+        string words = Joined(tolerance.Text);
         if (!tolerance.Relative && Other(cell) is { } unit)
         {
             string shape = string.Join(' ', tolerance.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries).SkipWhile(word => !IsWord(word)));
             words = $"{QuantityText.WriteDifference(tolerance.HalfWidthSi, unit, new Digits(3, true))} {shape}".Trim();
         }
-        return $"± {words}{(tolerance.Shape == ToleranceShape.Normal ? " (95 %)" : "")}";
+        return $"±\u00A0{words}{(tolerance.Shape == ToleranceShape.Normal ? " (95\u00A0%)" : "")}";
     }
 
     private string Limits(CellResult cell, Limits limits) => Other(cell) is { } unit
@@ -50,5 +50,12 @@ internal sealed class GivenRows(StepTools tools)
         return tools.Units.Unit(value.Quantity, written);
     }
 
-    private static bool IsWord(string word) => word is "rectangular" or "triangular" or "dof" || word.StartsWith("k=", StringComparison.Ordinal);
+    // number and unit stay on one line, the words after them need not
+    private static string Joined(string text)
+    {
+        int blank = text.IndexOf(' ', StringComparison.Ordinal);
+        return blank < 0 || IsWord(text[(blank + 1)..]) ? text : $"{text[..blank]}\u00A0{text[(blank + 1)..]}";
+    }
+
+    private static bool IsWord(string word) => word.StartsWith("rectangular", StringComparison.Ordinal) || word.StartsWith("triangular", StringComparison.Ordinal) || word.StartsWith("dof", StringComparison.Ordinal) || word.StartsWith("k=", StringComparison.Ordinal);
 }

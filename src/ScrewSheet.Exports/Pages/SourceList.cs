@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Exports.Steps;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Results;
@@ -37,7 +38,7 @@ internal sealed class SourceList
         foreach (BoundExpression node in Used(cell.Bound))
         {
             if (node is BoundLibraryValue value) numbers.UnionWith(Add(value.Path, value.Member.Sources));
-            if (node is BoundCall call) numbers.UnionWith(Add(call.Function.Name, call.Function.Sources));
+            if (node is BoundCall call && !Elementary.Is(call.Function.Name)) numbers.UnionWith(Add(call.Function.Name, call.Function.Sources));
         }
         return [.. numbers.Order()];
     }

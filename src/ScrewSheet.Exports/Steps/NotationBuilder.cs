@@ -57,6 +57,7 @@ internal sealed class NotationBuilder(Substitute substitute) : BoundVisitor<Nota
 
     public override Notation Visit(BoundBinary node)
     {
+        if (node is { Operation: BinaryOperation.Multiply, Left: BoundNumber { Value: 0 } }) return new FigureNotation("0", "");
         (string sign, int rank) = Signs[(int)node.Operation];
         Notation left = Of(node.Left), right = Of(node.Right);
         if (node.Operation == BinaryOperation.Divide) return new FractionNotation(left, right);

@@ -13,16 +13,17 @@ public static class HeadRemarks
         List<string> lines = [];
         foreach (HeadLine line in workbook.Source.Value?.HeadLines ?? [])
         {
-            if (line.Line.IsRemark) lines.Add(line.Line.Text.TrimStart().TrimStart('/').Trim());
-            else End();
+            string text = line.Line.IsRemark ? line.Line.Text.TrimStart().TrimStart('/').Trim() : "";
+            // a remark that begins small after a full stop speaks of something else
+            if (text.Length == 0 || (lines.Count > 0 && lines[^1].EndsWith('.') && char.IsLower(text[0]))) End();
+            if (text.Length > 0) lines.Add(text);
         }
         End();
         return paragraphs.ToImmutable();
 
         void End()
         {
-            string text = string.Join(' ', lines.Where(line => line.Length > 0));
-            if (text.Length > 0) paragraphs.Add(text);
+            if (lines.Count > 0) paragraphs.Add(string.Join(' ', lines));
             lines.Clear();
         }
     }
