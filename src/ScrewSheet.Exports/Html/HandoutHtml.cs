@@ -8,9 +8,6 @@ namespace ScrewSheet.Exports.Html;
 /// <summary>Handouts as one HTML file: no script, nothing fetched, made for paper and for a phone.</summary>
 public static class HandoutHtml
 {
-    /// <summary>How every handout begins, so that one is known again before it is written over.</summary>
-    public const string FirstLine = "<!DOCTYPE html><!-- screwsheet handout -->";
-
     /// <summary>The whole file, in UTF-8 without a byte-order mark when written so, with line feeds.</summary>
     public static string Write(HandoutRequest request)
     {
@@ -18,7 +15,7 @@ public static class HandoutHtml
         Page page = new PageBuilder(request).Build();
         StringBuilder html = new();
         string title = HtmlText.Of(page.Title);
-        html.Append(CultureInfo.InvariantCulture, $"{FirstLine}\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+        html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         html.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\">\n");
         html.Append(CultureInfo.InvariantCulture, $"<title>{title}</title>\n<style>\n{Style.Of(page.IsLetter)}</style>\n</head>\n<body>\n<header>\n<h1>{title}</h1>\n");
         string by = string.Join(", ", new[] { page.Author, page.Date }.Where(part => part.Length > 0).Select(HtmlText.Of));

@@ -8,16 +8,13 @@ namespace ScrewSheet.Exports.Markdown;
 /// <summary>Handouts as Markdown: mathematics in lines of text, tables with strokes, plots named and left out.</summary>
 public static class HandoutMarkdown
 {
-    /// <summary>How every handout begins, so that one is known again before it is written over.</summary>
-    public const string FirstLine = "<!-- screwsheet handout -->";
-
     /// <summary>The whole file, with line feeds.</summary>
     public static string Write(HandoutRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
         Page page = new PageBuilder(request).Build();
         StringBuilder text = new();
-        text.Append(CultureInfo.InvariantCulture, $"{FirstLine}\n# {MarkdownText.Of(page.Title)}\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"# {MarkdownText.Of(page.Title)}\n\n");
         string by = string.Join(", ", new[] { page.Author, page.Date }.Where(part => part.Length > 0).Select(MarkdownText.Of));
         if (by.Length > 0) text.Append(by).Append("\n\n");
         if (page.Blanks) text.Append("Name: \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_ Date: \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\n\nPut the numbers in and work the results out.\n\n");

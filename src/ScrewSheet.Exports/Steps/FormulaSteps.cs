@@ -114,7 +114,7 @@ internal sealed class FormulaSteps(StepTools tools)
         {
             Notation formula = new NotationBuilder((node, _) => Symbol(node)).Of(tree);
             Notation? numbers = result is null ? null : new NotationBuilder(Number).Of(tree);
-            return new FormulaStep(symbol, formula, numbers == formula || numbers == result ? null : numbers, result);
+            return new FormulaStep(symbol, formula, numbers, result);
         }
 
         private Notation? Symbol(BoundExpression node) => node switch

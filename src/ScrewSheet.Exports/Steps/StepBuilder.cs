@@ -11,6 +11,8 @@ public sealed class StepBuilder(StepTools tools)
 {
     private const int MostCalls = 6, LargestInlined = 40;
 
+    // the step with its numbers, by which it is decided what is worth saying: with blanks for them all numbers look alike
+    private readonly StepBuilder? solved = tools.Blanks ? new StepBuilder(tools with { Blanks = false }) : null;
     private readonly Figures figures = new(tools);
     private readonly FormulaSteps formulas = new(tools);
 
@@ -18,6 +20,12 @@ public sealed class StepBuilder(StepTools tools)
     public WorkedStep Of(CellResult cell)
     {
         ArgumentNullException.ThrowIfNull(cell);
+        WorkedStep step = Whole(cell);
+        return step.WithoutRepetition(solved?.Whole(cell) ?? step);
+    }
+
+    private WorkedStep Whole(CellResult cell)
+    {
         WorkedStep step = new(cell, CellNaming.Of(tools.Calculation.Workbook, cell.Id, cell.Id.Sheet));
         if (cell.Bound is not { } tree) return step;
         step = step with { Formula = new NotationBuilder((node, _) => Symbol(cell, node)).Of(tree) };
@@ -28,7 +36,7 @@ public sealed class StepBuilder(StepTools tools)
         {
             Calls = [.. calls.Take(MostCalls).Select(call => formulas.Of(cell, call, call == tree ? cell : null, node => new NotationBuilder((inner, _) => Symbol(cell, inner)).Of(node), node => Value(cell, node, null)))],
             MoreCalls = Math.Max(0, calls.Length - MostCalls),
-            Numbers = numbers is not null && numbers != step.Formula && numbers != result ? numbers : null,
+            Numbers = numbers,
             Result = result,
         };
     }

@@ -17,6 +17,17 @@ public sealed record WorkedStep
     /// <summary>True where it holds or fails.</summary>
     internal bool IsTruth => Cell.Value is TruthValue;
 
+    /// <summary>Without the stages that only repeat another one.</summary>
+    /// <param name="solved">The same step with its numbers.</param>
+    internal WorkedStep WithoutRepetition(WorkedStep solved) => this with
+    {
+        Numbers = solved.Numbers == solved.Formula || solved.Numbers == solved.Result ? null : Numbers,
+        Calls = [.. Calls.Zip(solved.Calls, (call, other) => call with { Lets = Thinned(call.Lets, other.Lets), Formulas = Thinned(call.Formulas, other.Formulas) })],
+    };
+
+    private static ImmutableArray<FormulaStep> Thinned(ImmutableArray<FormulaStep> formulas, ImmutableArray<FormulaStep> solved) =>
+        [.. formulas.Zip(solved, (formula, other) => other.Numbers == other.Formula || other.Numbers == other.Result ? formula with { Numbers = null } : formula)];
+
     /// <summary>The lines of mathematics before the calls are explained: all of it where there are none.</summary>
     internal IEnumerable<ImmutableArray<Notation>> Opening(int width)
     {

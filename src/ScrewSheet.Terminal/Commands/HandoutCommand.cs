@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using ScrewSheet.Engine;
 using ScrewSheet.Exports.Html;
 using ScrewSheet.Exports.Markdown;
 using ScrewSheet.Exports.Pages;
@@ -26,10 +27,11 @@ internal static class HandoutCommand
         Option<bool> si = new("--si") { Description = "Show kN, mm, N·m and MPa, also where cells ask for US units." };
         Option<string?> author = new("--author") { HelpName = "NAME", Description = "Who hands it out; otherwise whom the file names." };
         Option<string?> date = new("--date") { HelpName = "DATE", Description = "The date to print; otherwise that of the file, or none." };
+        Option<bool> replace = new("--replace") { Description = "Write over OUT where it is there already." };
         Verb verb = new("handout", "Write a workbook as pages to read: cautions, givens, every result worked out, what-if tables, plots, checks, sources.")
         {
             Arguments = { file },
-            Options = { output, blanks, us, si, author, date },
+            Options = { output, blanks, us, si, author, date, replace },
             Examples =
             [
                 "screwsheet handout short-screw.screwsheet -o short-screw.html",
@@ -38,7 +40,7 @@ internal static class HandoutCommand
             ],
             Cautions =
             [
-                "A handout of the same name is written over; any other file is left as it is.",
+                "A file that is there already is left as it is, unless --replace is given.",
                 $"A PDF is printed by a Chromium or Chrome on this machine; {Printing.Variable} says where it is if PATH does not.",
                 "With --blanks, what the author wrote in notes, remarks and formulas stays, numbers in it included.",
                 "Ends with 1 when the workbook has a fault, a failing check, or a result that is not what the file says it was; the handout says so too.",
@@ -49,31 +51,39 @@ internal static class HandoutCommand
         {
             if (parsed.GetValue(us) && parsed.GetValue(si)) throw new UserMistake("--us and --si exclude each other. Choose one.");
             UnitSystem? system = parsed.GetValue(us) ? UnitSystem.US : parsed.GetValue(si) ? UnitSystem.SI : null;
-            return Write(shell, parsed.GetRequiredValue(file), parsed.GetRequiredValue(output), system, parsed.GetValue(blanks), parsed.GetValue(author), parsed.GetValue(date));
+            Wanted wanted = new(parsed.GetRequiredValue(output), system, parsed.GetValue(blanks), parsed.GetValue(author), parsed.GetValue(date), parsed.GetValue(replace));
+            return Write(shell, parsed.GetRequiredValue(file), wanted);
         });
         return verb;
     }
 
-    private static int Write(Shell shell, string path, string output, UnitSystem? system, bool blanks, string? author, string? date)
+    private sealed record Wanted(string Output, UnitSystem? System, bool Blanks, string? Author, string? Date, bool Replace);
+
+    private static int Write(Shell shell, string path, Wanted wanted)
     {
-        string ending = Path.GetExtension(output).ToLowerInvariant();
+        string output = wanted.Output, ending = Path.GetExtension(output).ToLowerInvariant();
         if (ending is not (".html" or ".htm" or ".md" or ".pdf")) throw new UserMistake($"{FileTrouble.Quoted(output)} has no ending that says what to write. End it with .html, .md or .pdf.");
         string? browser = ending == ".pdf" ? Browser() : null;
         Workbook workbook = WorkbookFile.Read(path).Workbook;
-        if (system is { } chosen) workbook = workbook with { Head = workbook.Head with { Units = chosen } };
+        byte[]? before = Before(output, wanted.Replace);
+        if (wanted.System is { } chosen) workbook = workbook with { Head = workbook.Head with { Units = chosen } };
         ICalculator calculator = shell.Calculator();
         Calculation calculation = calculator.Calculate(workbook);
-        HandoutRequest request = Request(calculator, calculation, new UnitChoice(workbook.Head.Units, system is not null), blanks, shell.Stop) with { Author = author, Date = date };
-        byte[] bytes = ending switch
-        {
-            ".md" => Encoding.UTF8.GetBytes(HandoutMarkdown.Write(request)),
-            ".pdf" => Printing.Pdf(HandoutHtml.Write(request), browser),
-            _ => Encoding.UTF8.GetBytes(HandoutHtml.Write(request)),
-        };
-        EarlierHandout.Write(output, bytes);
-        shell.Output.Write($"Wrote {PlainText.Of(output)}.\n");
+        HandoutRequest request = Request(calculator, calculation, new UnitChoice(workbook.Head.Units, wanted.System is not null), wanted.Blanks, shell.Stop) with { Author = wanted.Author, Date = wanted.Date };
+        string text = Calculator.WithRoom(() => ending == ".md" ? HandoutMarkdown.Write(request) : HandoutHtml.Write(request));
+        byte[] bytes = ending == ".pdf" ? Printing.Pdf(text, browser) : Encoding.UTF8.GetBytes(text);
+        if (before is null) SafeWrite.Create(output, bytes);
+        else SafeWrite.Replace(output, before, bytes);
+        shell.Output.Write($"{(before is null ? "Wrote" : "Replaced")} {PlainText.Of(output)}.\n");
         WorkbookFile.ReportFaults(shell, path, calculation);
         return !calculation.Faults.IsEmpty || workbook.Sheets.SelectMany(calculation.Of).Any(Verdict.IsBad) ? ExitCode.Bad : ExitCode.Fine;
+    }
+
+    /// <summary>What the file holds now; null where it is not there yet.</summary>
+    private static byte[]? Before(string output, bool replace)
+    {
+        if (!File.Exists(output)) return null;
+        return replace ? BoundedRead.All(output) : throw new UserMistake($"{FileTrouble.Quoted(output)} is there already and was left as it is. Choose another name, or say --replace.");
     }
 
     /// <summary>What a handout is made from.</summary>

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Text;
 using ScrewSheet.Terminal.Files;
 
 namespace ScrewSheet.Terminal.Handouts;
@@ -9,9 +8,6 @@ internal static class Printing
 {
     /// <summary>The environment variable that says where the browser is.</summary>
     public const string Variable = "SCREWSHEET_BROWSER";
-
-    /// <summary>How every printed handout ends, a remark in the language of PDF, so that one is known again before it is written over.</summary>
-    public const string LastLine = "% screwsheet handout\n";
 
     private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"];
 
@@ -39,7 +35,7 @@ internal static class Printing
             string page = Path.Combine(folder, "handout.html"), pdf = Path.Combine(folder, "handout.pdf");
             File.WriteAllText(page, html);
             Print(browser, folder, page, pdf);
-            return File.Exists(pdf) ? Signed(File.ReadAllBytes(pdf)) : throw new UserMistake($"{FileTrouble.Quoted(browser)} did not print the handout. Write it as .html and print it from a browser.");
+            return File.Exists(pdf) ? Undated(File.ReadAllBytes(pdf)) : throw new UserMistake($"{FileTrouble.Quoted(browser)} did not print the handout. Write it as .html and print it from a browser.");
         }
         finally
         {
@@ -47,15 +43,15 @@ internal static class Printing
         }
     }
 
-    /// <summary>The file with its last line, and without the moment it was printed: the date of a handout is its author's.</summary>
-    private static byte[] Signed(byte[] pdf)
+    /// <summary>The file without the moment it was printed: the date of a handout is its author's.</summary>
+    private static byte[] Undated(byte[] pdf)
     {
         foreach (byte[] key in (byte[][])[[.. "/CreationDate ("u8], [.. "/ModDate ("u8]])
         {
             int at = pdf.AsSpan().IndexOf(key), length = at < 0 ? -1 : pdf.AsSpan(at).IndexOf((byte)')');
             if (length >= 0) pdf.AsSpan(at, length + 1).Fill((byte)' '); // as long as before: places in the file are counted in bytes
         }
-        return [.. pdf, .. Encoding.ASCII.GetBytes(LastLine)];
+        return pdf;
     }
 
     private static void Print(string browser, string folder, string page, string pdf)

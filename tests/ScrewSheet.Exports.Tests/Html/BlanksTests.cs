@@ -38,13 +38,13 @@ public sealed partial class BlanksTests
         plot F2 "Moment" of D2
         """;
 
-    private static readonly string[] Answers = ["231.6", "0.8924", "14.69", "14.7", "holds", "231.610", "94.0", "93.99", "1.470"];
+    private static readonly string[] Answers = ["231.6", "0.8924", "14.69", "14.7", ">holds<", ": holds", "231.610", "94.0", "93.99", "1.470"];
 
     [Fact]
     public void TheSolvedOne_HasTheAnswers()
     {
         string html = HandoutHtml.Write(Request(false));
-        Assert.All((string[])["231.6", "0.8924", "14.69", "holds", "231.610"], answer => Assert.Contains(answer, html, StringComparison.Ordinal));
+        Assert.All((string[])["231.6", "0.8924", "14.69", ">holds<", "231.610"], answer => Assert.Contains(answer, html, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -63,7 +63,7 @@ public sealed partial class BlanksTests
     {
         var solved = HandoutHtmlTests.Check(HandoutHtml.Write(Request(false)));
         var blank = HandoutHtmlTests.Check(HandoutHtml.Write(Request(true)));
-        foreach (string part in (string[])["h1, h2, h3", "table", "th", "td", "math", "svg", "figcaption", ".by-call", ".step"])
+        foreach (string part in (string[])["h1, h2, h3", "table", "th", "td", ".math", ".with li", "svg", "figcaption", ".by-call", ".step"])
             Assert.Equal(solved.QuerySelectorAll(part).Length, blank.QuerySelectorAll(part).Length);
     }
 
