@@ -86,7 +86,7 @@ public sealed class HandoutsInTheBrowser(Browsers browsers)
     public async Task EveryTable_HasHeadsThatTheBrowserKnowsAsHeads(string file)
     {
         await using IPage page = await Open(file, 900);
-        await using ICDPSession session = await page.CreateCDPSessionAsync();
+        ICDPSession session = await page.CreateCDPSessionAsync();
         var tree = await session.SendAsync<AccessibilityTree>("Accessibility.getFullAXTree");
         string[] roles = [.. tree.Nodes.Where(node => !node.Ignored).Select(node => node.Role?.Value.ToString() ?? "")];
         int tables = await page.EvaluateExpressionAsync<int>("document.querySelectorAll('table').length");

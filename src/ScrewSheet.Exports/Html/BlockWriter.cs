@@ -15,6 +15,8 @@ internal sealed class BlockWriter(StringBuilder html)
 
     private const int ShortTable = 20;
 
+    private const string Word = " class=\"word\"";
+
     private int plots;
 
     /// <summary>A sheet.</summary>
@@ -60,13 +62,16 @@ internal sealed class BlockWriter(StringBuilder html)
     private void Write(TableBlock table)
     {
         html.Append(CultureInfo.InvariantCulture, $"<div class=\"{Box(table.Rows.Length)}\"><table class=\"figures\">\n<caption>{HtmlText.Of(table.Caption)}</caption>\n<thead>\n");
+        bool[] words = [.. table.Rows.Take(1).SelectMany(row => row.Heads.Concat(row.Entries)).Select(IsWord)];
         foreach (ImmutableArray<TableHead> row in table.Heads)
         {
             html.Append("<tr>");
-            foreach (TableHead head in row)
+            for (int i = 0; i < row.Length; i++)
             {
-                if (head.Text.Length == 0) html.Append("<td></td>");
-                else html.Append(CultureInfo.InvariantCulture, $"<th scope=\"{(head.Columns > 1 ? "colgroup" : "col")}\"{(head.Columns > 1 ? $" colspan=\"{head.Columns}\"" : "")}>{HtmlText.Of(head.Text)}</th>");
+                (string text, int columns) = (row[i].Text, row[i].Columns);
+                if (text.Length == 0) html.Append("<td></td>");
+                else if (columns > 1) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"colgroup\" colspan=\"{columns}\">{HtmlText.Of(text)}</th>");
+                else html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\"{(i < words.Length && words[i] ? Word : "")}>{HtmlText.Of(text)}</th>");
             }
             html.Append("</tr>\n");
         }
@@ -74,8 +79,8 @@ internal sealed class BlockWriter(StringBuilder html)
         foreach (TableRow row in table.Rows)
         {
             html.Append("<tr>");
-            foreach (string head in row.Heads) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"row\">{Figure(head)}</th>");
-            foreach (string entry in row.Entries) html.Append(CultureInfo.InvariantCulture, $"<td>{(entry == "FAILS" ? "<strong>FAILS</strong>" : Figure(entry))}</td>");
+            foreach (string head in row.Heads) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"row\"{(IsWord(head) ? Word : "")}>{Figure(head)}</th>");
+            foreach (string entry in row.Entries) html.Append(CultureInfo.InvariantCulture, $"<td{(IsWord(entry) ? Word : "")}>{(entry == "FAILS" ? "<strong>FAILS</strong>" : Figure(entry))}</td>");
             html.Append("</tr>\n");
         }
         html.Append("</tbody>\n</table></div>\n");
@@ -92,6 +97,9 @@ internal sealed class BlockWriter(StringBuilder html)
         }
         html.Append(CultureInfo.InvariantCulture, $"<figcaption>{HtmlText.Of(plot.Caption)}</figcaption>\n</figure>\n");
     }
+
+    // words are read from the left, figures compared from the right
+    private static bool IsWord(string text) => text.Length > 0 && char.IsLetter(text[0]) && text is not ("holds" or "FAILS" or "fault");
 
     // a short table stands on one page; a long one goes on under its heads
     private static string Box(int rows) => rows <= ShortTable ? "wide short" : "wide";

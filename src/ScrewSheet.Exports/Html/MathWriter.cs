@@ -20,18 +20,18 @@ internal sealed class MathWriter : NotationVisitor<string>
         return node.Digits.Length == digits.Length ? number : $"<mrow><mo form=\"prefix\">−</mo>{number}</mrow>";
     }
 
-    public override string Visit(BlankNotation node) => $"<mrow><mtext class=\"blank\">{new string('_', node.Width)}</mtext>{Unit(node.Unit)}</mrow>";
+    public override string Visit(BlankNotation node) => $"<mrow><mi class=\"blank\">{new string('_', node.Width)}</mi>{Unit(node.Unit)}</mrow>";
 
     public override string Visit(SymbolNotation node)
     {
         SymbolText symbol = SymbolText.Of(Workbooks.Results.VisibleText.Of(node.Name));
         string name = $"<mi>{HtmlText.Of(symbol.Base)}</mi>";
         if (symbol.Index.Length == 0) return name;
-        string index = symbol.Index.All(char.IsAsciiDigit) ? $"<mn>{symbol.Index}</mn>" : $"<mtext>{HtmlText.Of(symbol.Index)}</mtext>";
+        string index = symbol.Index.All(char.IsAsciiDigit) ? $"<mn>{symbol.Index}</mn>" : Upright(symbol.Index);
         return $"<msub>{name}{index}</msub>";
     }
 
-    public override string Visit(WordNotation node) => node.Text.Length == 0 ? "" : $"<mtext>{HtmlText.Of(node.Text)}</mtext>";
+    public override string Visit(WordNotation node) => node.Text.Length == 0 ? "" : Upright(node.Text);
     public override string Visit(SignNotation node) => Sign(node.Sign);
     public override string Visit(SignedNotation node) => $"<mrow>{(char.IsLetter(node.Sign[0]) ? $"<mtext>{node.Sign}&#xA0;</mtext>" : "<mo form=\"prefix\">−</mo>")}{node.Operand.Accept(this)}</mrow>";
     public override string Visit(OperationNotation node) => $"<mrow>{node.Left.Accept(this)}{Sign(node.Sign)}{node.Right.Accept(this)}</mrow>";
@@ -43,7 +43,7 @@ internal sealed class MathWriter : NotationVisitor<string>
     public override string Visit(CallNotation node) =>
         $"<mrow>{node.Function.Accept(this)}{Between("(", string.Join(Sign(","), node.Arguments.Select(argument => argument.Accept(this))), ")")}</mrow>";
 
-    public override string Visit(MemberNotation node) => $"<mrow>{node.Target.Accept(this)}<mtext>.{HtmlText.Of(node.Member)}</mtext></mrow>";
+    public override string Visit(MemberNotation node) => $"<mrow>{node.Target.Accept(this)}{Upright("." + node.Member)}</mrow>";
 
     public override string Visit(CasesNotation node)
     {
@@ -75,7 +75,10 @@ internal sealed class MathWriter : NotationVisitor<string>
         return $"<mrow><mn>{digits[..power]}</mn><mo>·</mo><msup><mn>10</mn><mn>{LinearText.Numeral(digits[(power + 1)..])}</mn></msup></mrow>";
     }
 
-    private static string Unit(string unit) => unit.Length == 0 ? "" : $"<mspace width=\"0.17em\"></mspace><mtext>{HtmlText.Of(unit)}</mtext>";
+    // no mtext, which counts as a blank: a sign beside it would lose the room round it
+    private static string Upright(string text) => $"<mi mathvariant=\"normal\">{HtmlText.Of(text)}</mi>";
+
+    private static string Unit(string unit) => unit.Length == 0 ? "" : $"<mspace width=\"0.17em\"></mspace>{Upright(unit)}";
 
     private static string Sign(string sign) => sign switch
     {

@@ -26,6 +26,7 @@ internal static class Style
         .math math, .with math { text-indent: 0; }
         math { font-family: "Latin Modern Math", "DejaVu Math TeX Gyre", "DejaVu Serif", Georgia, math, serif; white-space: nowrap; }
         .words { padding-left: 1rem; }
+        .blank { padding-bottom: .15em; }
         .by-call { margin: .4rem 0 .4rem 1rem; padding: .1rem 0 .1rem .8rem; border-left: 1px solid #777; }
         .by-call p { font-size: .92rem; }
         .by-call .math { font-size: 1rem; }
@@ -40,6 +41,7 @@ internal static class Style
         .figure { white-space: nowrap; }
         .figures td, .figures th { text-align: right; padding: .2rem .7rem .2rem 0; white-space: nowrap; }
         .figures thead th[scope=colgroup] { text-align: center; }
+        .figures .word { text-align: left; }
         .figures tbody th { font-weight: bold; }
         figure { margin: 1.2rem 0; }
         figcaption { font-weight: bold; font-size: .92rem; }

@@ -19,6 +19,7 @@ internal sealed class PageBuilder(HandoutRequest request)
     ];
 
     private readonly StepTools tools = request.Tools;
+    private readonly Answers answers = new(request.Tools);
     private readonly SourceList sources = new();
     private readonly List<CheckRow> checks = [];
 
@@ -36,7 +37,7 @@ internal sealed class PageBuilder(HandoutRequest request)
             Blanks = tools.Blanks,
             IsLetter = tools.Units.System == UnitSystem.US,
             Cautions = [.. Usual],
-            OwnCautions = [.. OwnCautions(workbook).Distinct().Select(text => Answers.Hidden(text, tools.Blanks))],
+            OwnCautions = [.. OwnCautions(workbook).Distinct()],
             About = HeadRemarks.Of(workbook),
             Functions = [.. Functions()],
             Sections = sections,
@@ -48,17 +49,17 @@ internal sealed class PageBuilder(HandoutRequest request)
 
     private IEnumerable<string> OwnCautions(Workbook workbook)
     {
-        foreach (Fault fault in tools.Calculation.Faults) yield return $"A line of the file is in fault: {fault.Sentence}";
+        foreach (Fault fault in tools.Calculation.Faults) yield return $"A line of the file is in fault: {answers.Hidden(fault.Sentence)}";
         CellResult[] cells = [.. workbook.Sheets.SelectMany(tools.Calculation.Of)];
         foreach (CellResult cell in cells)
         {
             string name = Name(cell);
-            if (cell.Fault is { } fault) yield return $"{name} has no value: {fault.Sentence}";
+            if (cell.Fault is { } fault) yield return $"{name} has no value: {answers.Hidden(fault.Sentence)}";
             if (!tools.Blanks && cell is { IsCheck: true, Value: TruthValue { Value: false } }) yield return $"The check {name} FAILS.";
             if (cell.Kept is KeptState.Changed or KeptState.Unreadable) yield return $"{name} is not what the file says it was.";
         }
         foreach (var caution in cells.SelectMany(cell => cell.Cautions.Select(caution => (caution.Message, Name: caution.Origin ?? Name(cell)))).GroupBy(pair => pair.Message))
-            yield return $"{string.Join(", ", caution.Select(pair => pair.Name).Distinct().Take(4))}: {caution.Key}";
+            yield return $"{string.Join(", ", caution.Select(pair => pair.Name).Distinct().Take(4))}: {answers.Hidden(caution.Key)}";
         foreach (string work in cells.SelectMany(SourceList.FromMemory).Distinct()) yield return $"From memory, {work}";
     }
 

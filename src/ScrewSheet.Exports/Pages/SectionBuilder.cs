@@ -14,6 +14,7 @@ internal sealed class SectionBuilder(HandoutRequest request, SourceList sources,
     private const int LongestLead = 70;
 
     private readonly StepTools tools = request.Tools;
+    private readonly Answers answers = new(request.Tools);
     private readonly GivenRows givens = new(request.Tools);
     private readonly StepBlocks steps = new(request.Tools, sources, checks);
 
@@ -52,7 +53,7 @@ internal sealed class SectionBuilder(HandoutRequest request, SourceList sources,
     {
         ComputedTable[] tables = [.. request.Tables.Where(table => table.Sheet == sheet.Name)];
         foreach (ComputedTable table in tables)
-            foreach (Block block in WhatIfBlocks.Of(table, tools.Blanks)) yield return block;
+            foreach (Block block in WhatIfBlocks.Of(table, answers)) yield return block;
         foreach (PlotLine line in PlotText.Of(sheet))
         {
             ComputedTable? table = tables.FirstOrDefault(each => each.Anchor == line.Table);

@@ -10,6 +10,7 @@ internal sealed class StepBlocks(StepTools tools, SourceList sources, List<Check
 {
     private readonly StepBuilder builder = new(tools);
     private readonly Figures figures = new(tools);
+    private readonly Answers answers = new(tools);
     private readonly Dictionary<string, int> explained = [];
     private int last;
 
@@ -26,8 +27,8 @@ internal sealed class StepBlocks(StepTools tools, SourceList sources, List<Check
             Words = Words(cell, step),
             Members = cell.Value is RecordValue record ? [.. Members(record.Value, "")] : [],
             Remarks = cell.Cell.Remark is { Length: > 0 } remark ? [remark] : [],
-            Cautions = [.. cell.Cautions.Select(caution => Answers.Hidden(caution.Origin is null ? caution.Message : $"{caution.Origin}: {caution.Message}", tools.Blanks))],
-            Fault = cell.Fault is { } fault ? Answers.Hidden(fault.Sentence, tools.Blanks) : null,
+            Cautions = [.. cell.Cautions.Select(caution => answers.Hidden(caution.Origin is null ? caution.Message : $"{caution.Origin}: {caution.Message}"))],
+            Fault = cell.Fault is { } fault ? answers.Hidden(fault.Sentence) : null,
             CallSources = step.Calls.DistinctBy(call => call.Function).ToImmutableDictionary(call => call.Function, call => sources.Add(call.Function, call.Sources)),
             Sources = Others(cell, step),
         };
@@ -54,7 +55,7 @@ internal sealed class StepBlocks(StepTools tools, SourceList sources, List<Check
     private string Outcome(CellResult cell)
     {
         if (cell.Value is not TruthValue truth) return "no value";
-        return Answers.Figure(truth.Value ? "holds" : "FAILS", tools.Blanks);
+        return answers.Figure(truth.Value ? "holds" : "FAILS");
     }
 
     private string? Words(CellResult cell, WorkedStep step)
@@ -73,7 +74,7 @@ internal sealed class StepBlocks(StepTools tools, SourceList sources, List<Check
                 continue;
             }
             (string Figure, string Unit)? shown = member.Value is null ? null : figures.Shown(member.Value, null, isCheck: false);
-            string value = shown is { } text ? Answers.Figure(text.Figure, tools.Blanks) + (text.Unit.Length == 0 ? "" : "\u00A0" + text.Unit) : member.Value is TextValue words ? Answers.Figure(words.Value, tools.Blanks) : "none";
+            string value = shown is { } text ? answers.Figure(text.Figure) + (text.Unit.Length == 0 ? "" : "\u00A0" + text.Unit) : member.Value is TextValue words ? answers.Figure(words.Value) : "none";
             yield return (path + member.Name, value, member.Declaration.Meaning);
         }
     }

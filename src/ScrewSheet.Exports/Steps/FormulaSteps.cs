@@ -68,7 +68,7 @@ internal sealed class FormulaSteps(StepTools tools)
             LibraryParameter parameter = call.Function.Parameters[i];
             if (call.Arguments[i] is BoundLambda) continue;
             Notation argument = symbol(call.Arguments[i]);
-            Notation? value = values[i] is { } known && known != argument && call.Arguments[i] is not (BoundNumber or BoundUnitLiteral or BoundTruth or BoundOption or BoundText) ? known : null;
+            Notation? value = values[i] is { } known && known != argument && call.Arguments[i] is not (BoundNumber or BoundTruth or BoundOption or BoundText) ? known : null;
             yield return new ParameterStep(new SymbolNotation(symbols[i]), argument, value, parameter.Declaration.Meaning);
         }
     }

@@ -106,7 +106,7 @@ internal sealed class NotationBuilder(Substitute substitute) : BoundVisitor<Nota
         : new CallNotation(new MemberNotation(Of(node.Target), node.Operation.ToString()), [Of(node.Argument)]);
 
     public override Notation Visit(BoundWith node) => new RunNotation([Of(node.Target), new WordNotation("with"),
-        .. node.Changes.SelectMany((change, i) => (IEnumerable<Notation>)[new OperationNotation(new WordNotation((i > 0 ? ", " : "") + change.Member.Name), "=", Of(change.Value), Ranks.Equality)])]);
+        .. node.Changes.SelectMany((change, i) => (IEnumerable<Notation>)[.. i > 0 ? (IEnumerable<Notation>)[new SignNotation(",")] : [], new OperationNotation(new WordNotation(change.Member.Name), "=", Of(change.Value), Ranks.Equality)])]);
 
     public override Notation Visit(BoundLambda node) => new OperationNotation(new WordNotation(string.Join(", ", node.Parameters.Select(parameter => parameter.Name))), "↦", Of(node.Body), Ranks.Case);
     public override Notation Visit(BoundSeries node) => new BracketNotation(new CallNotation(new WordNotation(""), [.. node.Values.Select(Of)]), "", "");

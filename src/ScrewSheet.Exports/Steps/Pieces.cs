@@ -37,9 +37,17 @@ internal static class Pieces
             CallNotation call => Call(call, width),
             MemberNotation member => Followed(Of(member.Target, width), new WordNotation("." + member.Member)),
             SignedNotation signed => Led(Of(signed.Operand, width), new SignNotation(signed.Sign)),
-            RunNotation run => [.. run.Parts.SelectMany(part => Of(part, width))],
+            RunNotation run => Run(run, width),
             _ => [notation],
         };
+    }
+
+    // a comma stays with what it follows
+    private static ImmutableArray<Notation> Run(RunNotation run, int width)
+    {
+        ImmutableArray<Notation> pieces = [];
+        foreach (Notation part in run.Parts) pieces = part is SignNotation { Sign: "," } && !pieces.IsEmpty ? Followed(pieces, part) : pieces.AddRange(Of(part, width));
+        return pieces;
     }
 
     private static ImmutableArray<Notation> Call(CallNotation call, int width)
