@@ -24,6 +24,7 @@ internal static class Style
         .step { margin: 1.3rem 0; }
         .math { padding-left: 2.2rem; text-indent: -1.2rem; line-height: 2; margin: .1rem 0; }
         .math math, .with math { text-indent: 0; }
+        .math, .with li { overflow-x: auto; overflow-y: hidden; }
         math { font-family: "Latin Modern Math", "DejaVu Math TeX Gyre", "DejaVu Serif", Georgia, math, serif; white-space: nowrap; }
         .words { padding-left: 1rem; }
         .blank { padding-bottom: .15em; }
@@ -61,7 +62,7 @@ internal static class Style
           h1, h2, h3, .lead, caption { break-after: avoid; }
           .step, .by-call, figure, tr, .cautions, .math, li { break-inside: avoid; }
           thead { display: table-header-group; }
-          .wide { overflow: visible; }
+          .wide, .math, .with li { overflow: visible; }
           .short { break-inside: avoid; }
           p { orphans: 3; widows: 3; }
           a { text-decoration: none; }
