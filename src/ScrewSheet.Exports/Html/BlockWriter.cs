@@ -13,7 +13,7 @@ internal sealed class BlockWriter(StringBuilder html)
     /// <summary>What fits on a line of a phone, in characters; wider pieces are broken where they can be.</summary>
     public const int PieceWidth = 26;
 
-    private const int ShortTable = 20;
+    private const int ShortTable = 12, ShortGivens = 6;
 
     private const string Word = " class=\"word\"";
 
@@ -45,7 +45,7 @@ internal sealed class BlockWriter(StringBuilder html)
     private void Write(GivensBlock givens)
     {
         bool tolerance = givens.Rows.Any(row => row.Tolerance.Length + row.Range.Length > 0);
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"{Box(givens.Rows.Length)}\"><table class=\"givens\">\n<caption>Given</caption>\n<thead><tr><th scope=\"col\">What</th><th scope=\"col\">Name</th><th scope=\"col\">Value</th>");
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"{Box(givens.Rows.Length, ShortGivens)}\"><table class=\"givens\">\n<caption>Given</caption>\n<thead><tr><th scope=\"col\">What</th><th scope=\"col\">Name</th><th scope=\"col\">Value</th>");
         if (tolerance) html.Append("<th scope=\"col\">Tolerance and range</th>");
         html.Append("</tr></thead>\n<tbody>\n");
         foreach (GivenRow row in givens.Rows)
@@ -61,7 +61,7 @@ internal sealed class BlockWriter(StringBuilder html)
 
     private void Write(TableBlock table)
     {
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"{Box(table.Rows.Length)}\"><table class=\"figures\">\n<caption>{HtmlText.Of(table.Caption)}</caption>\n<thead>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"{Box(table.Rows.Length, ShortTable)}\"><table class=\"figures\">\n<caption>{HtmlText.Of(table.Caption)}</caption>\n<thead>\n");
         bool[] words = [.. table.Rows.Take(1).SelectMany(row => row.Heads.Concat(row.Entries)).Select(IsWord)];
         foreach (ImmutableArray<TableHead> row in table.Heads)
         {
@@ -102,7 +102,7 @@ internal sealed class BlockWriter(StringBuilder html)
     private static bool IsWord(string text) => text.Length > 0 && char.IsLetter(text[0]) && text is not ("holds" or "FAILS" or "fault");
 
     // a short table stands on one page; a long one goes on under its heads
-    private static string Box(int rows) => rows <= ShortTable ? "wide short" : "wide";
+    private static string Box(int rows, int most) => rows <= most ? "wide short" : "wide";
 
     private static string Figure(string text) => HtmlText.Of(text.Length > 1 && text[0] == '-' && char.IsAsciiDigit(text[1]) ? LinearText.Numeral(text) : text);
 }

@@ -62,6 +62,8 @@ internal static class Style
           h1, h2, h3, .lead, caption { break-after: avoid; }
           .step, .by-call, figure, tr, .cautions, .math, li { break-inside: avoid; }
           thead { display: table-header-group; }
+          tbody tr:first-child { break-after: avoid; }
+          tbody tr:last-child { break-before: avoid; }
           .wide, .math, .with li { overflow: visible; }
           .short { break-inside: avoid; }
           p { orphans: 3; widows: 3; }

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 using ScrewSheet.Terminal.Files;
 
 namespace ScrewSheet.Terminal.Handouts;
@@ -74,7 +75,7 @@ internal static class Printing
             process.BeginErrorReadLine();
             if (!process.WaitForExit(Longest)) process.Kill(entireProcessTree: true);
         }
-        catch (Exception error) when (error is System.ComponentModel.Win32Exception or InvalidOperationException)
+        catch (Exception error) when (error is ExternalException or InvalidOperationException)
         {
             throw new UserMistake($"{FileTrouble.Quoted(browser)} could not be started. Write the handout as .html and print it from a browser.");
         }
