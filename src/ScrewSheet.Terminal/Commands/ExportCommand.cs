@@ -4,8 +4,10 @@ using System.Text;
 using ScrewSheet.Engine;
 using ScrewSheet.Exports.Csv;
 using ScrewSheet.Exports.Tables;
+using ScrewSheet.Exports.Steps;
 using ScrewSheet.Exports.Xlsx;
 using ScrewSheet.Terminal.Files;
+using ScrewSheet.Terminal.Handouts;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
@@ -82,7 +84,7 @@ internal static class ExportCommand
             Calculation = calculation,
             Library = calculator.Studies.Library,
             Math = new LibraryMath(calculator.Studies, calculation.Workbook.Head.Units),
-            Tables = ComputedTables.Of(calculation, calculator.Studies, shell.Stop),
+            Tables = TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(calculation.Workbook.Head.Units, All: false), shell.Stop),
             FormatOf = selection.Digits.FormatOf,
             Warnings = [TextReport.Caution, .. FromMemory.In(selection.Cells).Select(line => $"From memory, not compared with its source: {line}")],
         };
@@ -100,7 +102,7 @@ internal static class ExportCommand
         using StringWriter text = new(CultureInfo.InvariantCulture);
         if (table is not null)
         {
-            CsvExport.Write(Table(calculation, ComputedTables.Of(calculation, calculator.Studies, shell.Stop), sheet, table), text);
+            CsvExport.Write(Table(calculation, TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(calculation.Workbook.Head.Units, All: false), shell.Stop), sheet, table), text);
             return new UTF8Encoding(false).GetBytes(text.ToString());
         }
         Sheet wanted = sheet is not null ? CellNames.Sheet(calculation.Workbook, sheet) : calculation.Workbook.Sheets is [{ } only] ? only

@@ -4,6 +4,7 @@ using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Validation;
 using NPOI.SS.UserModel;
 using NPOI.XSSF.UserModel;
+using ScrewSheet.Exports.Steps;
 using ScrewSheet.Exports.Xlsx;
 using ScrewSheet.TestKit;
 using ScrewSheet.Terminal;
@@ -51,7 +52,7 @@ internal sealed class ExportedBook
             Calculation = calculation,
             Library = calculator.Studies.Library,
             Math = new LibraryMath(calculator.Studies, workbook.Head.Units),
-            Tables = ComputedTables.Of(calculation, calculator.Studies, CancellationToken.None),
+            Tables = TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(workbook.Head.Units, All: false), CancellationToken.None),
             Warnings = [TextReport.Caution],
         }, bytes);
         return new ExportedBook(calculation, report, bytes.ToArray());

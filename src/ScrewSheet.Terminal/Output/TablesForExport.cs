@@ -1,17 +1,17 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ScrewSheet.Exports.Steps;
 using ScrewSheet.Exports.Tables;
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Studies;
 using ScrewSheet.Studies.Tables;
-using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
-namespace ScrewSheet.Terminal.Handouts;
+namespace ScrewSheet.Terminal.Output;
 
 /// <summary>The what-if tables of a file as exports take them.</summary>
 internal static class TablesForExport
@@ -45,9 +45,9 @@ internal static class TablesForExport
 
     private static TableAxis Axis(WhatIfAxis axis, UnitChoice units)
     {
-        if (!axis.IsNumeric) return new TableAxis(axis.Cell, axis.Label, null, [.. axis.Words.Select(word => new TableEntry(word))]);
+        if (!axis.IsNumeric) return new TableAxis(axis.Cell, axis.Label, null, [.. axis.Values.Select((value, at) => new TableEntry(WhatIfText.Figure(axis, at), null, (value as TruthValue)?.Value))]);
         Unit? other = axis is { Type: QuantityType quantity, Unit: { } unit } ? units.Unit(quantity, unit) : null;
-        if (other is null) return new TableAxis(axis.Cell, axis.Label, axis.Unit, [.. Enumerable.Range(0, axis.Values.Length).Select(at => new TableEntry(WhatIfText.Figure(axis, at), axis.InUnit(at)))]);
+        if (other is null) return new TableAxis(axis.Cell, axis.Label, axis.Unit, [.. Enumerable.Range(0, axis.Values.Length).Select(at => new TableEntry(WhatIfText.Figure(axis, at), Plain(axis.InUnit(at))))]);
         return new TableAxis(axis.Cell, axis.Label, other, [.. axis.Values.Select(value => Entry(other.FromSi(((QuantityValue)value).Si)))]);
     }
 
@@ -68,7 +68,7 @@ internal static class TablesForExport
 
     private static TableEntry Entry(WhatIfColumn column, int scenario, DisplayFormat? format, Unit? unit, UnitSystem system)
     {
-        if (column.Value(scenario) is not { } value) return new TableEntry("fault", Fault: column.Fault(scenario)?.Sentence ?? "It has no value.");
+        if (column.Value(scenario) is not { } value) return new TableEntry("fault", Fault: FaultOf(column.Fault(scenario)));
         PrintedValue shown = PrintedText.Of(value, format, system, column.IsCheck);
         string text = shown.Unit.Length == 0 || shown.Unit == unit?.Symbol ? shown.Figure : shown.ToString();
         return new TableEntry(text, SiOf(value) is { } si ? (unit ?? UnitTable.Number).FromSi(si) : null, (value as TruthValue)?.Value);
@@ -78,6 +78,11 @@ internal static class TablesForExport
         .GroupBy(fault => (fault.Code, fault.Cause)).Take(MostSentences).Select(sort => $"fault in {Share(sort.Count(), scenarios)}: {sort.First().Sentence}");
 
     private static string Share(long count, int scenarios) => count == scenarios ? "every entry" : $"{StudyFigures.Count(count)} of {StudyFigures.Count(scenarios)} entries";
+
+    private static string FaultOf(Fault? fault) => fault is null ? "It has no value." : OriginText.Of(fault with { Place = null });
+
+    /// <summary>The value a person would have written: 30, not 30.000000000000004.</summary>
+    private static double Plain(double value) => double.Parse(value.ToString("G15", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static double? SiOf(CellValue? value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 }
