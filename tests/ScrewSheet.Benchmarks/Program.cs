@@ -16,6 +16,7 @@ internal static class Program
         ("steady", SteadyMemory.Run),
         ("mechanics", MechanicsCost.Run),
         ("what-if", WhatIfSpeed.Run),
+        ("export", ExportSpeed.Run),
         ("diff", DiffSpeed.Run),
     ];
 

@@ -33,8 +33,10 @@ internal sealed class BlockReader
     public static Fault? FaultOf(LineText line, int start, string word)
     {
         if (word == "reviewed") return Reviewing.ReviewLine.Read(line.Text) is null ? MergeFaults.Reviewed(line.At(start, line.TrimEnd(start, line.Text.Length))) : null;
-        if (word != "correlate") return null;
-        StudyText.ReadCorrelation(new PlacedText(line.Piece(start, line.Text.Length), line.At(start, line.Text.Length)), out Fault? fault);
+        Fault? fault = null;
+        if (word == "plot") PlotText.Read(line, start, out fault);
+        if (word != "correlate") return fault;
+        StudyText.ReadCorrelation(new PlacedText(line.Piece(start, line.Text.Length), line.At(start, line.Text.Length)), out fault);
         return fault;
     }
 

@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Grid.Keys;
 
@@ -43,9 +44,10 @@ internal static class GridCommands
         new('h', "Go", "replace", null, Questions.Replace),
         new('a', "Look", "what needs attention", 'a', Lists.Attention),
         new('l', "Look", "functions of the library", 'l', Lists.Catalogue),
-        new('p', "Look", "plot the selected columns", null, Draw),
+        new('9', "Ask", "ask what if, how sure", 't', StudyMenu.Open),
+        new('p', "Look", "plot columns or table", null, Draw),
         new('1', "Look", "SI or US units", null, SwitchUnits),
-        new('.', "Look", "stop calculating", null, state => state.Open.IsCalculated ? state.Say("Nothing is being calculated.") : state.And(new StopCalculating())),
+        new('.', "Look", "stop calculating", null, StudyState.Stop),
         new('?', "Look", "help", null, state => ReadingKeys.Open(state, PageName.Help)),
     ];
 
@@ -90,7 +92,7 @@ internal static class GridCommands
 
     private static GridState BringBack(GridState state) => state.LeftEntry is { } line ? EnteringKeys.Begin(state with { LeftEntry = null }, line) : state.Say("No line was left with Esc.");
 
-    private static GridState Draw(GridState state) => Plot.Of(state.Open, out string? problem) is { } plot ? state with { Mode = new Plotting(plot) } : state.Say(problem!);
+    private static GridState Draw(GridState state) => state.Open.Block.IsOne && TableDetail.Under(state.Open) is { } table ? TableMenu.Plot(state, table) : Plot.Of(state.Open, out string? problem) is { } plot ? state with { Mode = new Plotting(plot) } : state.Say(problem!);
 
     private static GridState Sort(GridState state, bool falling)
     {

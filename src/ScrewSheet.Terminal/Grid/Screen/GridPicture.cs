@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
 
@@ -50,12 +51,14 @@ internal static class GridPicture
         CellBlock block = session.Block;
         string head = DisplayWidth.PadLeft(row.ToString(CultureInfo.InvariantCulture), Layout.HeadWidth - 1) + (here ? "▸" : " ");
         LineBuilder line = new LineBuilder(width).Add(head, here || (row >= block.First.Row && row <= block.Last.Row) ? Ink.FrameHere : Ink.Frame);
+        SheetTables? tables = session.Sheet.WhatIfs.IsEmpty ? null : session.Tables.On(session);
         foreach ((int column, int wide) in columns)
         {
             CellAddress at = new(column, row);
             Ink? over = at == session.Cursor ? Ink.Here : block.Contains(at) ? Ink.Selected : null;
             Cell? cell = session.Sheet.Cells.GetValueOrDefault(at);
             if (cell is not null) CellFace.Of(session, new CellId(session.SheetName, at), cell).Put(line, wide, over);
+            else if (tables?.Face(session, at) is { } face) face.Put(line, wide, over);
             else if (over is { } ink) line.Add(new string(' ', wide - 1), ink).Add(" ", ink == Ink.Selected ? ink : Ink.Plain);
             else line.Add(new string(' ', wide));
         }

@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
 
@@ -25,16 +26,18 @@ internal static class KeyLine
         Linking => [("Tab", "next"), ("Enter", "go there"), ("Esc", "back to the grid")],
         Commanding => [("letter", "do it"), ("Esc", "back to the grid")],
         Listing { IsStart: true } => [("↑↓", "choose"), ("Enter", "open"), ("Esc", "leave")],
+        Listing { Items: [{ Choice: Take }, ..] } => [("↑↓", "choose"), ("Enter", "take it"), ("letters", "narrow"), ("Esc", "leave, change nothing")],
         Listing => [("↑↓", "choose"), ("Enter", "go there"), ("letters", "narrow"), ("Esc", "back")],
         Asking => [("Enter", "done"), ("Esc", "never mind")],
         Confirming => [("letter", "answer"), ("Esc", "back")],
         Reading { Page: PageName.Cautions } => [("Enter", "understood")],
+        Studying studying => StudyPicture.Keys(studying),
         Plotting => [("Esc", "back to the grid")],
         Reading => [("↑↓", "scroll"), ("Esc", "back")],
         _ => InGrid(state),
     };
 
     private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
-        ? [("Enter", "edit"), ("Space", "commands"), ("Tab", "detail"), ("<>", "sheet"), ("^S", "save"), ("^A", "attention"), ("?", "help"), ("^Q", "leave"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
+        ? [("Enter", state.Open.Cell is null && TableDetail.Under(state.Open) is not null ? "table" : "edit"), ("Space", "commands"), ("Tab", "detail"), ("^T", "ask"), ("<>", "sheet"), ("^S", "save"), ("^A", "attention"), ("?", "help"), ("^Q", "leave"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
         : [("^C", "copy"), ("^X", "cut"), ("^V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ScrewSheet.Terminal.Grid.Keys;
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
@@ -16,6 +17,7 @@ internal static class Painter
         {
             Listing listing => Whole(state, ListPicture.Lines(state, listing)),
             Reading reading => Whole(state, Page(state, reading)),
+            Finding finding => Whole(state, StudyPicture.Page(state, finding)),
             Plotting plotting => Whole(state, PlotPicture.Lines(plotting.Plot, state.Width, state.Height)),
             _ when state.Session is null => Whole(state, ListPicture.Lines(state, new Listing("", []))),
             _ => OfGrid(state),
@@ -55,6 +57,7 @@ internal static class Painter
         {
             Entering => state.Notice?.Text ?? $"Typing into {state.Open.Cursor}",
             Commanding => "Commands",
+            Studying studying => StudyPicture.Heading(studying),
             _ => detail.Heading,
         };
         return new LineBuilder(state.Width).Add("── ", Ink.Frame).Add(Fit.Cut(heading, state.Width - 6), Ink.FrameHere).Add(" ", Ink.Frame).To(state.Width, Ink.Frame, '─').Line(Ink.Frame);
@@ -65,6 +68,7 @@ internal static class Painter
         Entering entering => EntryPicture.Above(entering.Entry, state.Width, layout.DetailRows),
         Commanding => CommandPanel.Lines(state.Width, layout.DetailRows),
         Confirming confirming => Answers(confirming, state.Width),
+        Studying studying => StudyPicture.Middle(studying, state.Width),
         Linking linking => Scrolled(detail, linking.Chosen, layout.DetailRows),
         _ => Cut(detail.Lines, state.Width, layout.DetailRows),
     };
@@ -96,6 +100,10 @@ internal static class Painter
                 string lead = $" {asking.Question}: ";
                 (ImmutableArray<ScreenLine> answer, int at, _) = EntryPicture.Typed(lead, asking.Typed, state.Width, 1);
                 return ([asking.Typed.Text.Length == 0 ? new LineBuilder(state.Width).Add(lead, Ink.Key).Add(" " + asking.Hint, Ink.Faint).Line() : answer[0]], (at, 0));
+            case Stepping step:
+                string question = $" {step.Question}: ";
+                (ImmutableArray<ScreenLine> typed, int caretAt, _) = EntryPicture.Typed(question, step.Typed, state.Width, 1);
+                return (typed, (caretAt, 0));
             default:
                 return ([state.Notice is { } notice ? NoticeLine(notice, state.Width) : Resting(state)], null);
         }

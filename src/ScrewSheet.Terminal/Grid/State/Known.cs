@@ -1,6 +1,8 @@
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using System.Collections.Immutable;
 
 namespace ScrewSheet.Terminal.Grid.State;
 
@@ -14,6 +16,7 @@ internal sealed class Known
     {
         Calculation = calculation;
         Digits = ShownDigits.Of(calculation);
+        Tables = TableInputs.Of(calculation);
         foreach (CellResult cell in calculation.Cells.Values)
         {
             foreach (CellReference reference in cell.References) Add(reference, cell.Id);
@@ -25,6 +28,9 @@ internal sealed class Known
 
     /// <summary>How each value is shown.</summary>
     public ShownDigits Digits { get; }
+
+    /// <summary>The what-if tables, and what they depend on.</summary>
+    public ImmutableArray<TableInputs> Tables { get; }
 
     /// <summary>From a calculation; it takes time with its number of cells, so it is made where the calculation was.</summary>
     public static Known Of(Calculation calculation) => new(calculation);
