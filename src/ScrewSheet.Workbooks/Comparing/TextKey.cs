@@ -34,18 +34,8 @@ internal struct TextKey
         Add(-1);
     }
 
-    /// <summary>True where an address may stand in the text.</summary>
-    public static bool HasAddress(string expression)
-    {
-        for (int i = 0; i < expression.Length; i++)
-        {
-            if (AddressEnd(expression, i) > i) return true;
-        }
-        return false;
-    }
-
     /// <summary>Index behind the address that begins here, or the same index where none does.</summary>
-    private static int AddressEnd(string text, int start)
+    public static int AddressEnd(string text, int start)
     {
         if (!char.IsAsciiLetterUpper(text[start]) || (start > 0 && IsOfWord(text[start - 1]))) return start;
         int letters = start;
