@@ -13,14 +13,24 @@ internal static class GridStart
     {
         GridSurroundings surroundings = new() { Library = Composition.Library(), Shipped = Path.Combine(AppContext.BaseDirectory, "workbooks"), Remembered = Remembered.OfUser() };
         using GridProgram program = new(surroundings, file);
+        Run(program);
+    }
+
+    /// <summary>Shows a program until the reader leaves or it is stopped.</summary>
+    /// <exception cref="UserMistake">There is no terminal, or the grid was stopped before changes were saved.</exception>
+    public static void Run(GridProgram program)
+    {
         try
         {
             Host.Run(program);
         }
         catch (Exception mistake) when (mistake is not UserMistake && program.Rescue() is { } kept)
         {
-            throw new InvalidOperationException($"The grid stopped by a mistake of this program. The changes that were not saved are in {kept}.", mistake);
+            throw new InvalidOperationException(Kept("The grid stopped by a mistake of this program.", kept), mistake);
         }
-        if (program.Rescue() is { } path) throw new UserMistake($"The grid was stopped from outside. The changes that were not saved are in {FileTrouble.Quoted(path)}.");
+        if (program.Rescue() is { } path) throw new UserMistake(Kept("The grid was stopped from outside.", path));
     }
+
+    /// <summary>What happened, and where the changes are.</summary>
+    internal static string Kept(string what, string path) => $"{what} The changes that were not saved are in {FileTrouble.Quoted(path)}.";
 }

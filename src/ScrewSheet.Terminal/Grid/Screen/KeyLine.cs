@@ -35,6 +35,6 @@ internal static class KeyLine
     };
 
     private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
-        ? [("Enter", "edit"), ("Space", "commands"), ("Tab", "detail"), ("<>", "sheet"), ("^S", "save"), ("^A", "attention"), ("?", "help"), ("^Q", "leave"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
+        ? [("Enter", "edit"), ("Space", "commands"), ("^S", "save"), ("^Q", "leave"), ("?", "help"), ("Tab", "detail"), ("<>", "sheet"), ("^A", "attention"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
         : [("^C", "copy"), ("^X", "cut"), ("^V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
 }

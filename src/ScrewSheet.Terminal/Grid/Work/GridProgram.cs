@@ -29,6 +29,7 @@ internal sealed class GridProgram : IDisposable
     private readonly GridSurroundings surroundings;
     private readonly Recalculator recalculator;
     private readonly ConcurrentQueue<Input> arrived = new();
+    private int rescued;
 
     /// <summary>On the start page, or with a file open.</summary>
     /// <param name="surroundings">The surroundings.</param>
@@ -88,10 +89,11 @@ internal sealed class GridProgram : IDisposable
     }
 
     /// <summary>Where the program ends without the reader having left: puts changes that are not saved, and a line being typed that reads, into a file of their own.</summary>
-    /// <returns>The file; null where there was nothing to put, or it could not be written.</returns>
+    /// <remarks>Once only, from any thread.</remarks>
+    /// <returns>The file; null where there was nothing to put, it was done before, or it could not be written.</returns>
     public string? Rescue()
     {
-        if (HasLeft || State.Session is not { } session) return null;
+        if (HasLeft || State.Session is not { } session || Interlocked.Exchange(ref rescued, 1) != 0) return null;
         Session whole = State.Mode is Entering entering ? Edits.Commit(session, entering.Entry.Typed.Text, out _) : session;
         return whole.IsUnsaved ? surroundings.Remembered.Rescue(WorkbookText.Write(whole.Workbook)) : null;
     }

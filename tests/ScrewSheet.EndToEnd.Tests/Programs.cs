@@ -1,0 +1,21 @@
+using System.Runtime.CompilerServices;
+
+namespace ScrewSheet.EndToEnd.Tests;
+
+/// <summary>The programs as built, in the configuration of these tests.</summary>
+internal static class Programs
+{
+    /// <summary>The product.</summary>
+    public static string Screwsheet { get; } = Built("ScrewSheet.Terminal", "screwsheet");
+
+    /// <summary>The grid with a mistake put in.</summary>
+    public static string Failing { get; } = Built("ScrewSheet.FailingGrid", "ScrewSheet.FailingGrid");
+
+    private static string Built(string project, string program)
+    {
+        string root = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(ThisFile())!, "..", ".."));
+        return Path.Combine(root, ".artifacts", "bin", project, Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)), program);
+    }
+
+    private static string ThisFile([CallerFilePath] string path = "") => path;
+}
