@@ -8,7 +8,7 @@ namespace ScrewSheet.Terminal.Grid;
 internal static class GridStart
 {
     /// <summary>With a file, or on the start page.</summary>
-    /// <exception cref="UserMistake">There is no terminal, or the grid was stopped before changes were saved.</exception>
+    /// <exception cref="UserMistake">There is no terminal, or the grid was stopped by a signal or a mistake of its own; it says where changes that were not saved are.</exception>
     public static void Open(WorkbookFile? file)
     {
         GridSurroundings surroundings = new() { Library = Composition.Library(), Shipped = Path.Combine(AppContext.BaseDirectory, "workbooks"), Remembered = Remembered.OfUser() };
@@ -17,16 +17,19 @@ internal static class GridStart
     }
 
     /// <summary>Shows a program until the reader leaves or it is stopped.</summary>
-    /// <exception cref="UserMistake">There is no terminal, or the grid was stopped before changes were saved.</exception>
+    /// <exception cref="UserMistake">There is no terminal, or the grid was stopped by a signal or a mistake of its own; it says where changes that were not saved are.</exception>
     public static void Run(GridProgram program)
     {
         try
         {
             Host.Run(program);
         }
-        catch (Exception mistake) when (mistake is not UserMistake && program.Rescue() is { } kept)
+        catch (Exception mistake) when (mistake is not UserMistake)
         {
-            throw new InvalidOperationException(Kept("The grid stopped by a mistake of this program.", kept), mistake);
+            string? kept = program.Rescue();
+            Console.Error.WriteLine(mistake);
+            const string stopped = "The grid stopped by a mistake of this program.";
+            throw new UserMistake(kept is null ? $"{stopped} Nothing was unsaved." : Kept(stopped, kept));
         }
         if (program.Rescue() is { } path) throw new UserMistake(Kept("The grid was stopped from outside.", path));
     }

@@ -95,7 +95,7 @@ public sealed class LookingWalks
         desk.Open("wide.screwsheet", "screwsheet 1\n\nsheet S\nwidths A 10, B 10\nA1 \"表計算の本\"\nB1 = 1 kN\nA2 \"e\u0301te\u0301 été\"\nB2 = 2 kN\nA3 \"עברית ab\"\nB3 = 3 kN\n");
         string[] lines = desk.Screen.Split('\n');
         // columns of characters before the value: wide ones count two, combining ones none
-        Assert.Equal("    1▸ 表計算の ›    1 kN", Before(lines[2], "1 kN").Replace("…", "", StringComparison.Ordinal));
+        Assert.Equal("    1▸ 表計算…  ›    1 kN", Before(lines[2], "1 kN"));
         Assert.EndsWith("2 kN", lines[3].TrimEnd(), StringComparison.Ordinal);
         Assert.EndsWith("3 kN", lines[4].TrimEnd(), StringComparison.Ordinal);
         desk.Go("A4").Type("表e\u0301x").Sees("» 表e\u0301x").Press("BSpace", "BSpace").Sees("» 表").SeesNot("e\u0301x").Press("Enter", "C-s").Sees("Saved").Leave();

@@ -97,7 +97,7 @@ internal static class Painter
                 (ImmutableArray<ScreenLine> answer, int at, _) = EntryPicture.Typed(lead, asking.Typed, state.Width, 1);
                 return ([asking.Typed.Text.Length == 0 ? new LineBuilder(state.Width).Add(lead, Ink.Key).Add(" " + asking.Hint, Ink.Faint).Line() : answer[0]], (at, 0));
             default:
-                return ([state.Notice is { } notice ? NoticeLine(notice, state.Width) : Resting(state)], null);
+                return (state.Notice is { } notice ? [.. NoticeLines(notice, state.Width)] : [Resting(state)], null);
         }
     }
 
@@ -111,6 +111,9 @@ internal static class Painter
 
     private static ScreenLine NoticeLine(Notice notice, int width) =>
         new LineBuilder(width).Add(notice.IsTrouble ? " ! " : " • ", notice.IsTrouble ? Ink.Bad : Ink.Good).Add(notice.Text, notice.IsTrouble ? Ink.Bad : Ink.Strong).Line();
+
+    private static IEnumerable<ScreenLine> NoticeLines(Notice notice, int width) =>
+        Wrapping.Lines(notice.Text, Math.Max(8, width - Layout.NoticeLead)).Select((text, i) => i == 0 ? NoticeLine(notice with { Text = text }, width) : new LineBuilder(width).Add("   ").Add(text, notice.IsTrouble ? Ink.Bad : Ink.Strong).Line());
 
     private static ScreenLine Filled(ScreenLine line, int width)
     {

@@ -117,6 +117,9 @@ internal readonly record struct Layout(int GridRows, int DetailRows, int EntryRo
     /// <summary>Characters of a row's head.</summary>
     public const int HeadWidth = 6;
 
+    /// <summary>Characters before what is said, and one after it.</summary>
+    public const int NoticeLead = 4;
+
     /// <summary>Title, column heads, heading of the detail, line of keys.</summary>
     private const int Frame = 4;
 
@@ -126,8 +129,12 @@ internal readonly record struct Layout(int GridRows, int DetailRows, int EntryRo
         int entry = state.Mode is Entering entering ? EntryLines(entering.Entry, state.Width) : 1;
         int rest = Math.Max(4, state.Height - Frame - entry);
         int detail = state.Mode is Commanding ? Math.Clamp(16, 3, rest - 1) : Math.Clamp(rest * 2 / 5, 3, 16);
-        return new Layout(rest - detail, detail, entry, Math.Max(10, state.Width - HeadWidth));
+        // what is said takes its lines from the detail, so that the cells stay where they are
+        int said = state.Mode is not Entering && state.Notice is { } notice ? Math.Min(NoticeLines(notice, state.Width) - 1, detail - 1) : 0;
+        return new Layout(rest - detail, detail - said, entry + said, Math.Max(10, state.Width - HeadWidth));
     }
+
+    private static int NoticeLines(Notice notice, int width) => notice.Text.Length <= width - NoticeLead ? 1 : Output.Wrapping.Lines(notice.Text, Math.Max(8, width - NoticeLead)).Count;
 
     private static int EntryLines(Entry entry, int width) => Math.Clamp((Output.DisplayWidth.Of(entry.Typed.Text) + 4 + width - 1) / Math.Max(1, width), 1, 5);
 }

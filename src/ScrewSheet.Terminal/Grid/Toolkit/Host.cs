@@ -14,6 +14,7 @@ internal sealed class Host
     private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(2);
 
     private readonly GridProgram program;
+    private readonly TerminalMode mode = new();
     private int taken, stopping;
 
     private Host(GridProgram program) => this.program = program;
@@ -29,6 +30,7 @@ internal sealed class Host
         ForgetConfiguration();
         AppDomain.CurrentDomain.ProcessExit += Restore;
         AppDomain.CurrentDomain.UnhandledException += Failed;
+        mode.Remember();
         Application.MaximumIterationsPerSecond = 60;
         IApplication app = Application.Create();
         try
@@ -80,6 +82,7 @@ internal sealed class Host
     private void Restore(object? sender, EventArgs e)
     {
         if (Interlocked.Exchange(ref taken, 0) == 0) return;
+        mode.Restore();
         try
         {
             using Stream output = Console.OpenStandardOutput();
