@@ -40,6 +40,14 @@ public sealed class Calculator
         if (WorkbookText.Read(trial) is WorkbookRead read) new Calculator(FunctionLibrary.Of()).Calculate(read.Workbook);
     }
 
+    /// <summary>
+    /// Runs work on a thread whose stack is deep enough for every expression there may be. Calculations and evaluations within it need no such thread of their own,
+    /// which whoever does thousands of them saves.
+    /// </summary>
+    /// <typeparam name="T">What the work gives.</typeparam>
+    /// <param name="work">The work; what it throws is thrown here.</param>
+    public static T WithRoom<T>(Func<T> work) => DeepStack.Run(work);
+
     /// <summary>What the last calculation did, cell by cell.</summary>
     public IReadOnlyList<CalculationEvent> Events => state?.Events ?? [];
 
@@ -79,5 +87,6 @@ public sealed class Calculator
     private bool SameWorld(Workbook workbook) => state is not null && last is not null
         && last.Functions.SequenceEqual(workbook.Functions)
         && last.Head.Units == workbook.Head.Units
-        && last.Sheets.Select(sheet => sheet.Name).SequenceEqual(workbook.Sheets.Select(sheet => sheet.Name));
+        && last.Sheets.Select(sheet => sheet.Name).SequenceEqual(workbook.Sheets.Select(sheet => sheet.Name))
+        && last.Sheets.Zip(workbook.Sheets).All(pair => SheetColumns.AreTheSame(pair.First.Columns, pair.Second.Columns));
 }

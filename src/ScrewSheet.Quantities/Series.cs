@@ -3,12 +3,13 @@ using System.Collections.Immutable;
 namespace ScrewSheet.Quantities;
 
 /// <summary>A run of values of one kind, held in coherent SI; what a library function takes for test records and sampled curves.</summary>
-public abstract class Series
+public abstract class Series : IRows
 {
-    private protected Series(ImmutableArray<double> si, Dimension dimension)
+    private protected Series(ImmutableArray<double> si, Dimension dimension, ImmutableArray<int> rows)
     {
         Si = si;
         Dimension = dimension;
+        Rows = rows;
     }
 
     /// <summary>The values in coherent SI, in order; all finite.</summary>
@@ -19,6 +20,22 @@ public abstract class Series
 
     /// <summary>How many values there are.</summary>
     public int Count => Si.Length;
+
+    /// <inheritdoc/>
+    public ImmutableArray<int> Rows { get; }
+
+    /// <summary>The same values, said to stand in those rows of a sheet, one for each value.</summary>
+    /// <exception cref="ArgumentException">There are not as many rows as values.</exception>
+    public Series InRows(ImmutableArray<int> rows) => rows.Length == Count ? Copy(Si, rows) : throw new ArgumentException("Each value stands in one row.", nameof(rows));
+
+    /// <inheritdoc/>
+    public IRows Take(IReadOnlyList<int> places)
+    {
+        ArgumentNullException.ThrowIfNull(places);
+        return Copy([.. places.Select(place => Si[place])], Rows.IsEmpty ? [] : [.. places.Select(place => Rows[place])]);
+    }
+
+    private protected abstract Series Copy(ImmutableArray<double> si, ImmutableArray<int> rows);
 
     /// <summary>The type of one value: <see cref="double"/>, a UnitsNet quantity or <see cref="Quantity"/>.</summary>
     public abstract Type ElementType { get; }
@@ -39,12 +56,17 @@ public abstract class Series
 }
 
 /// <summary>A run of values of type <typeparamref name="T"/>.</summary>
+/// <remarks>A series made from new values stands in no rows.</remarks>
 /// <typeparam name="T"><see cref="double"/>, a UnitsNet quantity or <see cref="Quantity"/>.</typeparam>
 public sealed class Series<T> : Series where T : struct
 {
     private readonly Func<double, T> make;
 
-    internal Series(ImmutableArray<double> si, Dimension dimension, Func<double, T> make) : base(si, dimension) => this.make = make;
+    internal Series(ImmutableArray<double> si, Dimension dimension, Func<double, T> make) : this(si, dimension, make, []) { }
+
+    private Series(ImmutableArray<double> si, Dimension dimension, Func<double, T> make, ImmutableArray<int> rows) : base(si, dimension, rows) => this.make = make;
+
+    private protected override Series Copy(ImmutableArray<double> si, ImmutableArray<int> rows) => new Series<T>(si, Dimension, make, rows);
 
     /// <inheritdoc/>
     public override Type ElementType => typeof(T);

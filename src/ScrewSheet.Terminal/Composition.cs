@@ -1,4 +1,5 @@
 using System.Reflection;
+using ScrewSheet.Studies;
 using ScrewSheet.Workbooks.Expressions;
 
 namespace ScrewSheet.Terminal;
@@ -8,6 +9,13 @@ internal static class Composition
 {
     /// <summary>Loads the compiler beside whatever the program does first.</summary>
     public static void WarmUp() => new Thread(Engine.Calculator.WarmUp) { IsBackground = true }.Start();
+
+    /// <summary>The same, and what studies need behind it.</summary>
+    public static void WarmUpStudies() => new Thread(() =>
+    {
+        Engine.Calculator.WarmUp();
+        StudyRunner.WarmUp();
+    }) { IsBackground = true }.Start();
 
     /// <summary>The engine with everything the program ships.</summary>
     public static ICalculator Calculator() => new EngineCalculator(Library());

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScrewSheet.Engine;
+using ScrewSheet.Studies;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
@@ -13,6 +14,9 @@ internal sealed class EngineCalculator(FunctionLibrary library) : ICalculator
 
     /// <inheritdoc/>
     public ImmutableArray<LibraryFunction> Functions => library.Functions;
+
+    /// <inheritdoc/>
+    public StudyRunner Studies { get; } = new(library, Environment.ProcessorCount);
 
     /// <inheritdoc/>
     public Calculation Calculate(Workbook workbook) => calculator.Calculate(workbook, CancellationToken.None);

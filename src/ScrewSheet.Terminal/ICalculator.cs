@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Studies;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
@@ -10,6 +11,9 @@ internal interface ICalculator
 {
     /// <summary>The library's functions, by name.</summary>
     ImmutableArray<LibraryFunction> Functions { get; }
+
+    /// <summary>Does studies of what was calculated.</summary>
+    StudyRunner Studies { get; }
 
     /// <summary>All results of a workbook.</summary>
     Calculation Calculate(Workbook workbook);

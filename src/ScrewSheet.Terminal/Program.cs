@@ -11,10 +11,19 @@ internal static class Program
     private static int Main(string[] args)
     {
         if (args is ["run" or "check" or "keep", _, ..]) Composition.WarmUp();
+        if (args is ["what-if" or "solve" or "uncertainty", _, ..]) Composition.WarmUpStudies();
         UTF8Encoding encoding = new(encoderShouldEmitUTF8Identifier: false);
         using StreamWriter output = new(Console.OpenStandardOutput(), encoding, 16 * 1024);
         using StreamWriter error = new(Console.OpenStandardError(), encoding) { AutoFlush = true };
-        return Run(args, Shell.OfProcess(output, error, Composition.Calculator));
+        using CancellationTokenSource stop = new();
+        bool isStudy = args is ["what-if" or "solve" or "uncertainty", ..];
+        // other commands end at once; a study may run for minutes and ends with a sentence
+        if (isStudy) Console.CancelKeyPress += (_, pressed) =>
+        {
+            pressed.Cancel = true;
+            stop.Cancel();
+        };
+        return Run(args, Shell.OfProcess(output, error, Composition.Calculator) with { Stop = stop.Token });
     }
 
     /// <summary>Runs one command line. A user's mistake is a sentence on the error stream and a status; only a mistake of the program itself throws.</summary>
@@ -27,6 +36,12 @@ internal static class Program
             ParseResult parsed = CommandTree.Build(shell).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             if (parsed.Errors.Count > 0 && parsed.Action is not VerbHelp) throw new UserMistake(UsageText.Of(parsed));
             return parsed.Invoke(new InvocationConfiguration { Output = shell.Output, Error = shell.Error, EnableDefaultExceptionHandler = false });
+        }
+        catch (OperationCanceledException)
+        {
+            shell.Output.Flush();
+            shell.Error.Write("screwsheet: Stopped before the end. No file was changed.\n");
+            return ExitCode.Refused;
         }
         catch (UserMistake mistake)
         {

@@ -21,6 +21,9 @@ internal sealed record Shell
     /// <summary>The folder with the shipped workbooks.</summary>
     public string Shipped { get; init; } = Path.Combine(AppContext.BaseDirectory, "workbooks");
 
+    /// <summary>Stops a long command.</summary>
+    public CancellationToken Stop { get; init; }
+
     /// <summary>Makes the calculator; it costs time, so only a command that calculates asks for it.</summary>
     public required Func<ICalculator> Calculator { get; init; }
 

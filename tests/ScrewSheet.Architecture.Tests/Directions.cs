@@ -13,15 +13,16 @@ public sealed class Directions
         ["ScrewSheet.Statistics"] = ["ScrewSheet.Quantities"],
         ["ScrewSheet.Workbooks"] = ["ScrewSheet.Quantities"],
         ["ScrewSheet.Engine"] = ["ScrewSheet.Workbooks", "ScrewSheet.Quantities"],
+        ["ScrewSheet.Studies"] = ["ScrewSheet.Engine", "ScrewSheet.Workbooks", "ScrewSheet.Quantities"],
         ["ScrewSheet.Exports"] = ["ScrewSheet.Workbooks", "ScrewSheet.Quantities"],
-        ["ScrewSheet.Terminal"] = ["ScrewSheet.Engine", "ScrewSheet.Exports", "ScrewSheet.Workbooks", "ScrewSheet.Mechanics", "ScrewSheet.Statistics", "ScrewSheet.Quantities"],
+        ["ScrewSheet.Terminal"] = ["ScrewSheet.Studies", "ScrewSheet.Engine", "ScrewSheet.Exports", "ScrewSheet.Workbooks", "ScrewSheet.Mechanics", "ScrewSheet.Statistics", "ScrewSheet.Quantities"],
     };
 
     // what a package's assemblies begin with, and the only projects that may use them
     private static readonly Dictionary<string, string[]> Packages = new()
     {
         ["UnitsNet"] = [.. Projects.Keys],
-        ["MathNet.Numerics"] = ["ScrewSheet.Mechanics", "ScrewSheet.Statistics", "ScrewSheet.Engine"],
+        ["MathNet.Numerics"] = ["ScrewSheet.Mechanics", "ScrewSheet.Statistics", "ScrewSheet.Engine", "ScrewSheet.Studies"],
         ["Microsoft.CodeAnalysis"] = ["ScrewSheet.Engine"],
         ["Terminal.Gui"] = ["ScrewSheet.Terminal"],
         ["System.CommandLine"] = ["ScrewSheet.Terminal"],

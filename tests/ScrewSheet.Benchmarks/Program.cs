@@ -15,6 +15,7 @@ internal static class Program
         ("rebind", Rebind.Run),
         ("steady", SteadyMemory.Run),
         ("mechanics", MechanicsCost.Run),
+        ("what-if", WhatIfSpeed.Run),
     ];
 
     private static int Main(string[] args)

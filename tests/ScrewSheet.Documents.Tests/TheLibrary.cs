@@ -20,7 +20,7 @@ internal static class TheLibrary
 
     /// <summary>The test assemblies that hold checks against the world.</summary>
     public static IReadOnlyList<Assembly> Tests { get; } =
-        [typeof(Quantities.Tests.PublishedChecks).Assembly, typeof(Mechanics.Tests.PublishedChecks).Assembly, typeof(Statistics.Tests.PublishedChecks).Assembly];
+        [typeof(Quantities.Tests.PublishedChecks).Assembly, typeof(Mechanics.Tests.PublishedChecks).Assembly, typeof(Statistics.Tests.PublishedChecks).Assembly, typeof(Studies.Tests.Checks.PublishedChecks).Assembly];
 
     /// <summary>Each worked number with what the engine gives for it.</summary>
     public static IReadOnlyDictionary<(LibraryFunction Function, ExampleAttribute Example), CellResult> Examples => Computed.Value;

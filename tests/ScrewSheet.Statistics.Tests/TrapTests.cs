@@ -162,6 +162,26 @@ public sealed class TrapTests
     }
 
     [Fact]
+    public void ConfidenceNearNothing_KeepsItsDigits()
+    {
+        double content = 1 - 1e-12, failing = 1 - content;
+        Assert.Equal(1000 * failing * (1 - (499.5 * failing)), DistributionFreeLimits.DistributionFreeConfidence(1000, content, 1), 1e-9 * 1000 * failing);
+        double near = 1 - 1e-9, gap = 1 - near;
+        Assert.Equal(gap * gap, DistributionFreeLimits.MinMaxConfidence(2, near), 1e-9 * gap * gap);
+    }
+
+    [Fact]
+    public void BetaOfLargeParameters_IsANumber() => Assert.InRange(Distributions.BetaLower(0.5, 176, 210), 0.5, 1);
+
+    [Fact]
+    public void ColumnsWithBlanksInDifferentRows_AreNotPaired()
+    {
+        Series position = Series.Of<UnitsNet.Length>([0, 0.01, 0.03]).InRows([2, 3, 5]), reading = Series.Of<UnitsNet.Force>([0, 1000, 2000]).InRows([2, 4, 5]);
+        var refused = Assert.Throws<DomainException>(() => RigRecords.RecordEnergy((Series<UnitsNet.Length>)position, (Series<UnitsNet.Force>)reading));
+        Assert.Equal("The positions and the readings belong together row by row, but row 3 has only one of them. Take the rows that have both: first.Beside(second) and second.Beside(first).", refused.Message);
+    }
+
+    [Fact]
     public void EqualValues_HaveNoOutlierButNoRatingEither()
     {
         Series<double> equal = Of.Numbers(5, 5, 5, 5);

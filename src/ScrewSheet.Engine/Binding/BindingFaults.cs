@@ -39,6 +39,9 @@ internal static class BindingFaults
     public static Fault OneKind(string function, CellType left, CellType right, Place place) =>
         Unit(3110, $"{function} takes values of one kind; {left.Phrase} and {right.Phrase} were given.", null, place);
 
+    [FaultCode(3134, "A function that takes numbers or quantities was given something else.")]
+    public static Fault NotMeasured(string function, CellType given, Place place) => Unit(3134, $"{function} takes numbers or quantities; {given.Phrase} was given.", null, place);
+
     [FaultCode(3112, "A number is wanted and a quantity or another value was given.")]
     public static Fault NotANumber(CellType type, Place place) => Unit(3112, $"A number is wanted here; {type.Phrase} was given.",
         type is QuantityType { Dimension.IsNone: true } ? "Divide the angle by 1 rad, or use Sin, Cos or Tan." : "Divide by a unit to get a number.", place);
@@ -79,6 +82,13 @@ internal static class BindingFaults
 
     [FaultCode(6305, "A lambda stands where none is taken.")]
     public static Fault LambdaDepth(Place place) => new(6305, FaultKind.Language, "A lambda stands only as an argument of Map, Where, All or Any.", null, place);
+
+    [FaultCode(3131, "Rows are picked by a column without a value to compare it with.")]
+    public static Fault SelectionValues(string member, Place place) => Unit(3131, $"{member} needs a value that rows are picked by.", $"Write it like force.{member}(mode, \"pull-out\").", place);
+
+    [FaultCode(3132, "Rows are picked by an exact quantity; write a lambda.")]
+    public static Fault SelectionByQuantity(string member, Place place) =>
+        Unit(3132, $"{member} picks rows by texts or pure numbers; two quantities are never exactly equal.", "Write a lambda: force.Where(depth, d => d > 100 mm).", place);
 
     /// <summary>With a capital first.</summary>
     public static string Capital(string sentence) => sentence.Length == 0 ? sentence : char.ToUpperInvariant(sentence[0]) + sentence[1..];

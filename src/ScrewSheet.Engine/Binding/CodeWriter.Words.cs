@@ -70,6 +70,7 @@ internal sealed partial class CodeWriter
         if (scope.Parameters.FirstOrDefault(parameter => parameter.Name == word.Text) is { } own) return Put(word, "p_" + own.Name);
         if (scope.Sheet is { } sheet && Cell(sheet, word) is { } cell) return PutReference(word.Start, word.Length, new Reference.ToCell(cell), 1);
         if (fault is not null) return 1;
+        if (scope.Sheet is { } here && scope.FindColumn(here, word.Text) is { } column) return PutReference(word.Start, word.Length, Run(here, column), 1);
         if (scope.Library.IsTypeName(word.Text)) return Put(word, "Lib." + word.Text);
         return Refuse(Unknown(word));
     }
@@ -95,9 +96,15 @@ internal sealed partial class CodeWriter
     {
         if (scope.Sheet is null) return Refuse(NameFaults.CellsInFunction(tokens[i].Text, tokens[i].Place));
         Token name = tokens[i + 2];
+        if (name.Kind == TokenKind.Word && scope.Find(tokens[i].Text, name.Text) is null && scope.FindColumn(tokens[i].Text, name.Text) is { } column)
+            return PutReference(tokens[i].Start, name.End - tokens[i].Start, Run(tokens[i].Text, column), 3);
         if (name.Kind != TokenKind.Word || Cell(tokens[i].Text, name) is not { } cell) return Refuse(NameFaults.UnknownOnSheet(tokens[i].Text, name.Text, name.Place));
         return PutReference(tokens[i].Start, name.End - tokens[i].Start, new Reference.ToCell(cell), 3);
     }
+
+    /// <summary>A column by name, from top to bottom.</summary>
+    private static Reference.ToRun Run(string sheet, SheetColumn column) =>
+        new(new CellId(sheet, new CellAddress(column.Column, 1)), new CellId(sheet, new CellAddress(column.Column, CellAddress.LastRow))) { Column = column };
 
     private int PutReference(int start, int length, Reference reference, int taken)
     {

@@ -29,6 +29,9 @@ internal static class StubWriter
         {
             public static implicit operator Series<double>(Series<T> s) => null;
             public double Count => 0;
+            public Series<T> Where(Series<string> by, params string[] values) => null; public Series<T> WhereNot(Series<string> by, params string[] values) => null;
+            public Series<T> Where(Series<double> by, params double[] values) => null; public Series<T> WhereNot(Series<double> by, params double[] values) => null;
+            public Series<T> Where<U>(Series<U> by, System.Func<U, bool> each) => null; public Series<T> Beside<U>(Series<U> other) => null;
         }
         public static class M
         {

@@ -19,6 +19,7 @@ internal sealed partial class Translator
             case "M": return MathCall(call, name);
             case "U": return OwnCall(call, own[name]);
             case "String": return TextCall(call, name);
+            case "Series": return Selection(call, name);
             default: throw Refuse(BindingFaults.NotInLanguage(name, PlaceOf(call)));
         }
     }
@@ -70,7 +71,7 @@ internal sealed partial class Translator
     {
         if (pattern.IsGenericParameter)
         {
-            if (actual is not (NumberType or QuantityType)) throw Refuse(BindingFaults.OneKind(function.Name, CellType.Number, actual, place));
+            if (actual is not (NumberType or QuantityType)) throw Refuse(BindingFaults.NotMeasured(function.Name, actual, place));
             CellType known = kinds.GetValueOrDefault(pattern.Name) ?? actual;
             kinds[pattern.Name] = TypeRules.Common(known, actual) ?? throw Refuse(BindingFaults.OneKind(function.Name, known, actual, place));
             return;

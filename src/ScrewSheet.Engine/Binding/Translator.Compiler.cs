@@ -54,7 +54,7 @@ internal sealed partial class Translator
         while (name < expression.Tokens.Length && !(name > 0 && expression.Tokens[name - 1].Is("."))) name++;
         if (name >= expression.Tokens.Length) return BindingFaults.NotInLanguage(id, place);
         string member = expression.Tokens[name].Text;
-        string[] known = [.. library.Records.SelectMany(record => record.Members).Select(m => m.Name).Concat(AllValues(library.Values)).Distinct()];
+        string[] known = [.. library.Records.SelectMany(record => record.Members).Select(m => m.Name).Concat(AllValues(library.Values)).Concat(library.Options.SelectMany(Enum.GetNames)).Where(name => name != member).Distinct()];
         return BindingFaults.UnknownMember(member, "What stands before the point", Nearest.To(member, known), "See the list of functions for its members.", id, expression.Tokens[name].Place);
     }
 

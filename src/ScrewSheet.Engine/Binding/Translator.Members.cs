@@ -121,7 +121,7 @@ internal sealed partial class Translator
         if (series.Type is not SeriesType run) throw Refuse(BindingFaults.Kinds(null, place));
         if (operation == SeriesOperation.Count) return new BoundSeriesOperation(operation, series, null, CellType.Number, place);
         if (operation == SeriesOperation.Sum)
-            return run.Element is QuantityType { Kind: { } kind } && kind == Quantities.QuantityKinds.Temperature
+            return run.Element is TextType ? throw Refuse(BindingFaults.NotANumber(run.Element, series.Place)) : run.Element is QuantityType { Kind: { } kind } && kind == Quantities.QuantityKinds.Temperature
                 ? throw Refuse(BindingFaults.Temperature(place)) : new BoundSeriesOperation(operation, series, null, run.Element, place);
         BoundLambda lambda = Lambda(given[1]!, run.Element);
         CellType type = operation switch { SeriesOperation.Map => new SeriesType(lambda.Body.Type), SeriesOperation.Where => series.Type, _ => CellType.Truth };

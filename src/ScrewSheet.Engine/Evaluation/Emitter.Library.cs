@@ -111,6 +111,14 @@ internal sealed partial class Emitter
     public override Expression Visit(BoundSeries node) => Expression.Convert(
         Expression.Call(typeof(SeriesFactory), nameof(SeriesFactory.Make), null, Expression.Constant(((SeriesType)node.Type).Element, typeof(CellType)), Expression.NewArrayInit(typeof(double), node.Values.Select(Checked))), typeof(object));
 
+    public override Expression Visit(BoundSelection node)
+    {
+        BoundExpression? body = node.Lambda?.Body;
+        SelectionCode code = new(node.Operation, node.Lambda is null ? null : new RowTest(node.Lambda.Parameters[0].Index, Other(body!)));
+        Expression values = Expression.NewArrayInit(typeof(object), node.Values.Select(value => Expression.Convert(Emit(value), typeof(object))));
+        return Expression.Call(Expression.Constant(code), nameof(SelectionCode.Pick), null, FrameParameter, Emit(node.Series), Emit(node.By), values);
+    }
+
     public override Expression Visit(BoundSeriesOperation node)
     {
         BoundExpression? body = node.Lambda?.Body;

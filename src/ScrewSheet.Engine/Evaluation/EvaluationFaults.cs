@@ -35,8 +35,8 @@ internal static class EvaluationFaults
     [FaultCode(3117, "The cells of a series hold different kinds.")]
     public static Fault SeriesMixed(string cell, string phrase, string first) => new(3117, FaultKind.Unit, $"{cell} in this series is {phrase}; the others are {first}.", "A series has values of one kind.");
 
-    [FaultCode(3118, "A cell of a series is neither number nor quantity.")]
-    public static Fault SeriesType(string cell, string phrase) => new(3118, FaultKind.Unit, $"{cell} is {phrase}; a series has numbers or quantities.", null);
+    [FaultCode(3118, "A cell of a series is neither number nor quantity nor text.")]
+    public static Fault SeriesType(string cell, string phrase) => new(3118, FaultKind.Unit, $"{cell} is {phrase}; a series has numbers, quantities or texts.", null);
 
     [FaultCode(6107, "A cell needs more than 10,000,000 steps.")]
     public static Fault CellSteps(long steps) => Budget(6107, $"This cell needs more than {steps:N0} steps.", "Make its functions call less or its series shorter.");
@@ -58,6 +58,27 @@ internal static class EvaluationFaults
 
     [FaultCode(4201, "A cell waits for one that is in fault; the cause is named.")]
     public static Fault Waits(string cell) => new(4201, FaultKind.Waiting, $"It waits for {cell}, which is in fault.", null);
+
+    [FaultCode(3133, "A value of a column is of another kind than the unit of the column's line.")]
+    public static Fault ColumnUnit(string cell, string phrase, string column, string unit) =>
+        new(3133, FaultKind.Unit, $"{cell} in the column {column} is {phrase}; the column is in {unit}.", $"Give the value a unit such as {unit}, or change the column's line.");
+
+    [FaultCode(4121, "A note stands among the values of a column.")]
+    public static Fault ColumnNote(string cell, string column) =>
+        Value(4121, $"{cell} in the column {column} holds a note.", "Notes stand above the first value; leave a cell empty where a value is missing.");
+
+    [FaultCode(4122, "A column has no values.")]
+    public static Fault EmptyColumn(string column) => Value(4122, $"The column {column} has no values.", "Fill a cell beneath its heading.");
+
+    [FaultCode(4123, "Rows are picked by a text that no row has.")]
+    public static Fault NoSuchText(string word, string? near, IReadOnlyList<string> known, int count) =>
+        Value(4123, $"No row says {Quoted(word)}.", near is not null ? $"Did you mean {Quoted(near)}?" : $"The rows say {string.Join(", ", known.Select(Quoted))}{(count > known.Count ? " and more" : "")}.");
+
+    [FaultCode(4124, "Rows are picked by a series of another length that stands in no rows.")]
+    public static Fault NotBeside(int count, int other) =>
+        Value(4124, $"There are {count} values and {other} to pick them by, and they do not stand in rows of one sheet.", "Use columns of one sheet, or series of one length.");
+
+    private static string Quoted(string word) => Workbooks.Format.CellText.Quote(word.Length > 60 ? word[..60] + "…" : word);
 
     private static Fault Value(int code, string message, string remedy) => new(code, FaultKind.Value, message, remedy);
 

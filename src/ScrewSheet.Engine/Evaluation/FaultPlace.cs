@@ -19,7 +19,7 @@ internal static class FaultPlace
 
     private static BoundExpression? Failing(BoundExpression node, Frame frame, CodeCache cache)
     {
-        if (node is BoundSwitch or BoundSeriesOperation or BoundComposedText) return null;
+        if (node is BoundSwitch or BoundSeriesOperation or BoundSelection or BoundComposedText) return null;
         foreach (BoundExpression child in BoundChildren.Of(node))
         {
             (bool failed, object? value) = Try(child, frame, cache);

@@ -1,7 +1,6 @@
-using System.Globalization;
+using System.Collections.Immutable;
 using System.Reflection;
 using ScrewSheet.Quantities.Declarations;
-using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Expressions;
 
 namespace ScrewSheet.Engine.Evaluation;
@@ -10,14 +9,14 @@ namespace ScrewSheet.Engine.Evaluation;
 internal sealed class FunctionGuard
 {
     private readonly LibraryFunction function;
-    private readonly (int Index, double FromSi, double ToSi, Unit Unit, LibraryParameter Parameter)[] ranges;
+    private readonly ImmutableArray<UsualRange> ranges;
     private readonly (DeclaredFormula Formula, Func<Frame, object> Holds, Func<Frame, double>[] Lets, string Sentence)[] conditions;
     private readonly PropertyInfo[] members;
 
     private FunctionGuard(LibraryFunction function, FunctionLibrary library, CodeCache cache)
     {
         this.function = function;
-        ranges = [.. function.Parameters.Select((parameter, i) => Range(parameter, i)).OfType<(int, double, double, Unit, LibraryParameter)>()];
+        ranges = UsualRange.Of(function);
         members = function.ReturnType is RecordType record ? [.. record.Clr.GetProperties().Where(property => property.IsDefined(typeof(MemberAttribute)) && IsNumeric(property))] : [];
         string[] results = members.Length > 0 ? [.. members.Select(member => member.Name)] : [function.Formulas.FirstOrDefault()?.Symbol ?? "result", "result"];
         conditions = [.. function.Cautions.Select(caution => Condition(caution, library, cache, results))];
@@ -26,8 +25,7 @@ internal sealed class FunctionGuard
     /// <summary>The guard of a function, or null where it declares neither ranges nor cautions.</summary>
     public static FunctionGuard? Make(LibraryFunction function, FunctionLibrary library, CodeCache cache)
     {
-        bool ranged = function.Parameters.Any(parameter => !double.IsNaN(parameter.Declaration.UsualFrom) || !double.IsNaN(parameter.Declaration.UsualTo));
-        return ranged || !function.Cautions.IsEmpty ? new FunctionGuard(function, library, cache) : null;
+        return !UsualRange.Of(function).IsEmpty || !function.Cautions.IsEmpty ? new FunctionGuard(function, library, cache) : null;
     }
 
     /// <summary>For a function that gives a number or quantity; its value stands last.</summary>
@@ -46,12 +44,10 @@ internal sealed class FunctionGuard
 
     private void Ranges(Frame frame, double[] arguments)
     {
-        foreach (var (index, from, to, unit, parameter) in ranges)
+        foreach (UsualRange range in ranges)
         {
-            double value = arguments[index];
-            if (double.IsNaN(value) || !(value < from || value > to)) continue;
-            string shown = unit.FromSi(value).ToString("G6", CultureInfo.InvariantCulture);
-            frame.Caution($"{function.Name}: {parameter.Name} is {Join(shown, unit)}, outside the usual {Usual(parameter.Declaration, unit)}.");
+            double value = arguments[range.Index];
+            if (range.IsOutside(value)) frame.Caution(range.SentenceFor(value));
         }
     }
 
@@ -71,26 +67,6 @@ internal sealed class FunctionGuard
         DeclaredFormula formula = DeclaredFormula.Read(function, caution.Condition, library, results);
         return (formula, new Emitter(cache).Other(formula.Value), [.. formula.Lets.Select(let => new Emitter(cache).Number(let.Value))], caution.Sentence);
     }
-
-    private static (int, double, double, Unit, LibraryParameter)? Range(LibraryParameter parameter, int index)
-    {
-        ParameterAttribute declared = parameter.Declaration;
-        if (double.IsNaN(declared.UsualFrom) && double.IsNaN(declared.UsualTo)) return null;
-        Unit unit = declared.Unit.Length == 0 ? UnitTable.Number : UnitText.TryParse(declared.Unit, out Unit? read, out string? problem) ? read : throw new NotSupportedException(problem);
-        return (index, double.IsNaN(declared.UsualFrom) ? double.NegativeInfinity : Loose(unit.ToSi(declared.UsualFrom), -1),
-            double.IsNaN(declared.UsualTo) ? double.PositiveInfinity : Loose(unit.ToSi(declared.UsualTo), 1), unit, parameter);
-    }
-
-    private static double Loose(double bound, int direction) => bound + (direction * Math.Abs(bound) * Quantities.SiOrder.Slack);
-
-    private static string Usual(ParameterAttribute declared, Unit unit)
-    {
-        string from = declared.UsualFrom.ToString("G6", CultureInfo.InvariantCulture), to = declared.UsualTo.ToString("G6", CultureInfo.InvariantCulture);
-        if (double.IsNaN(declared.UsualFrom)) return $"range up to {Join(to, unit)}";
-        return double.IsNaN(declared.UsualTo) ? $"range from {Join(from, unit)}" : $"{Join(from, unit)} to {Join(to, unit)}";
-    }
-
-    private static string Join(string number, Unit unit) => unit.Symbol.Length == 0 ? number : $"{number} {unit.Symbol}";
 
     private static bool IsNumeric(PropertyInfo property) => property.PropertyType == typeof(double) || Quantities.QuantityKinds.ByType(property.PropertyType) is not null;
 

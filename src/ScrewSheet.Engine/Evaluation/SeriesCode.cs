@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ScrewSheet.Quantities;
 using ScrewSheet.Workbooks.Expressions;
 
@@ -6,14 +7,16 @@ namespace ScrewSheet.Engine.Evaluation;
 /// <summary>Runs an operation over a series; each value is a step.</summary>
 internal sealed class SeriesCode(SeriesOperation operation, int parameter, Func<Frame, double>? map, Func<Frame, object>? test, CellType type)
 {
+    private readonly RowTest? asked = test is null ? null : new RowTest(parameter, test);
+
     /// <summary>Counts a series that a library function will read.</summary>
-    public static void Count(Frame frame, object series) => frame.Budget.Step(((Series)series).Count);
+    public static void Count(Frame frame, object series) => frame.Budget.Step(((IRows)series).Count);
 
     /// <summary>Count and Sum.</summary>
     public double Number(Frame frame, object series)
     {
+        if (operation == SeriesOperation.Count) return ((IRows)series).Count;
         Series values = (Series)series;
-        if (operation == SeriesOperation.Count) return values.Count;
         frame.Budget.Step(values.Count);
         double sum = 0;
         foreach (double value in values.Si) sum += value;
@@ -23,37 +26,40 @@ internal sealed class SeriesCode(SeriesOperation operation, int parameter, Func<
     /// <summary>Map, Where, All and Any.</summary>
     public object Other(Frame frame, object series)
     {
-        Series values = (Series)series;
+        IRows values = (IRows)series;
         return operation switch
         {
-            SeriesOperation.Map => SeriesFactory.Make(((SeriesType)type).Element, Each(frame, values)),
-            SeriesOperation.Where => SeriesFactory.Make(((SeriesType)type).Element, [.. values.Si.Where(value => Holds(frame, value))]),
-            SeriesOperation.All => values.Si.All(value => Holds(frame, value)),
-            _ => (object)values.Si.Any(value => Holds(frame, value)),
+            SeriesOperation.Map => Mapped(frame, values),
+            SeriesOperation.Where => values.Take(ImmutableArray.CreateRange(Enumerable.Range(0, values.Count).Where(place => Holds(frame, values, place)))),
+            SeriesOperation.All => Enumerable.Range(0, values.Count).All(place => Holds(frame, values, place)),
+            _ => (object)Enumerable.Range(0, values.Count).Any(place => Holds(frame, values, place)),
         };
     }
 
-    private double[] Each(Frame frame, Series values)
+    private object Mapped(Frame frame, IRows values)
     {
         double[] made = new double[values.Count];
         for (int i = 0; i < made.Length; i++)
         {
-            Put(frame, values.Si[i]);
+            Put(frame, values, i);
             made[i] = map!(frame);
         }
-        return made;
+        Series series = SeriesFactory.Make(((SeriesType)type).Element, made);
+        return values.Rows.IsEmpty ? series : series.InRows(values.Rows);
     }
 
-    private bool Holds(Frame frame, double value)
-    {
-        Put(frame, value);
-        return (bool)test!(frame);
-    }
+    private bool Holds(Frame frame, IRows values, int place) => values is TextSeries texts ? asked!.Holds(frame, texts.Texts[place]) : asked!.Holds(frame, ((Series)values).Si[place]);
 
-    private void Put(Frame frame, double value)
+    private void Put(Frame frame, IRows values, int place)
     {
         frame.Budget.Step();
+        if (values is TextSeries texts)
+        {
+            if (frame.ParameterOthers.Length <= parameter) Array.Resize(ref frame.ParameterOthers, parameter + 1);
+            frame.ParameterOthers[parameter] = texts.Texts[place];
+            return;
+        }
         if (frame.ParameterSi.Length <= parameter) Array.Resize(ref frame.ParameterSi, parameter + 1);
-        frame.ParameterSi[parameter] = value;
+        frame.ParameterSi[parameter] = ((Series)values).Si[place];
     }
 }

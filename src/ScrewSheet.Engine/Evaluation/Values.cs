@@ -17,6 +17,7 @@ internal static class Values
         TruthType => new TruthValue((bool)value),
         TextType => new TextValue((string)value),
         OptionType => new OptionValue((Enum)value),
+        SeriesType { Element: TextType } => new TextSeriesValue((TextSeries)value),
         SeriesType series => new SeriesValue((Series)value, series),
         RecordType record => new RecordValue(value, record),
         _ => throw new ArgumentOutOfRangeException(nameof(type), type, "It is no value of a cell."),
@@ -32,6 +33,7 @@ internal static class Values
         TextValue text => text.Value,
         OptionValue option => option.Value,
         SeriesValue series => series.Value,
+        TextSeriesValue texts => texts.Value,
         RecordValue record => record.Value,
         _ => null,
     };

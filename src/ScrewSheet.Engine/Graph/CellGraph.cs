@@ -4,11 +4,12 @@ using ScrewSheet.Workbooks.Model;
 namespace ScrewSheet.Engine.Graph;
 
 /// <summary>All cells and who reads whom.</summary>
-/// <remarks>Invariant: a cell stands in the readers of exactly the places it refers to, and in <see cref="runs"/> once for each run it refers to.</remarks>
+/// <remarks>Invariant: a cell stands in the readers of exactly the places it refers to, and in <see cref="runs"/> once for each run it refers to; <see cref="columns"/> holds exactly the cells that are there.</remarks>
 internal sealed class CellGraph
 {
     private readonly Dictionary<CellId, Spot> spots = [];
     private readonly List<(Reference.ToRun Run, Node Reader)> runs = [];
+    private readonly Dictionary<(string Sheet, int Column), Node[]> columns = [];
     private int count;
 
     /// <summary>All cells.</summary>
@@ -21,6 +22,7 @@ internal sealed class CellGraph
     {
         Spot spot = SpotOf(id);
         count++;
+        if (columns.Count > 0) columns.Remove((id.Sheet, id.Address.Column));
         return spot.Node = new Node(spot) { Cell = cell };
     }
 
@@ -30,6 +32,7 @@ internal sealed class CellGraph
         Disconnect(node);
         node.Spot.Node = null;
         count--;
+        columns.Remove((node.Id.Sheet, node.Id.Address.Column));
         Drop(node.Spot);
     }
 
@@ -100,9 +103,18 @@ internal sealed class CellGraph
     }
 
     /// <summary>The cells of a run that are there, row by row.</summary>
-    public IEnumerable<Node> Inside(Reference.ToRun run) => run.Size <= count * 4L
+    public IEnumerable<Node> Inside(Reference.ToRun run) => run.Column is not null ? Column(run.First) : run.Size <= count * 4L
         ? run.Cells().Select(Find).OfType<Node>()
         : Nodes.Where(node => run.Contains(node.Id)).OrderBy(node => node.Id.Address);
+
+    /// <summary>The cells of a column from top to bottom, kept until one comes or goes.</summary>
+    private Node[] Column(CellId top)
+    {
+        var key = (top.Sheet, top.Address.Column);
+        if (!columns.TryGetValue(key, out Node[]? nodes))
+            columns.Add(key, nodes = [.. Nodes.Where(node => node.Id.Address.Column == key.Column && node.Id.Sheet == key.Sheet).OrderBy(node => node.Id.Address.Row)]);
+        return nodes;
+    }
 
     /// <summary>Throws where an invariant does not hold; for tests.</summary>
     public void CheckInvariants()
@@ -117,6 +129,9 @@ internal sealed class CellGraph
         }
         if (found != count) throw new InvalidOperationException($"{found} cells are there and {count} are counted.");
         foreach (Spot spot in spots.Values) CheckReaders(spot);
+        foreach (((string sheet, int column), Node[] nodes) in columns)
+            if (!Nodes.Where(node => node.Id.Sheet == sheet && node.Id.Address.Column == column).OrderBy(node => node.Id.Address.Row).SequenceEqual(nodes))
+                throw new InvalidOperationException($"The cells of column {CellAddress.ColumnName(column)} of {sheet} are others than those kept.");
     }
 
     private void CheckReaders(Spot spot)

@@ -41,23 +41,31 @@ internal sealed partial class Recalculation
 
     private (CellValue? Value, CellResult? Failed) GatherRun(Node node, Reference.ToRun run, int slot, List<Caution> cautions)
     {
-        List<double> si = [];
-        CellType? element = null;
-        Place place = node.Expression!.ReferencePlaces[slot];
+        if (!runsRead.TryGetValue(run, out (CellValue Value, ImmutableArray<Caution> Cautions) known))
+        {
+            RunReading reading = new(ReferenceOf(run), run.Column?.Unit);
+            List<Caution> met = [];
+            if (ReadRun(node, run, slot, reading, met) is { } failed) return (null, failed);
+            if (reading.Blanks($"{run.First.Sheet}.{run.Column?.Name}") is { } blanks) met.Insert(0, new Caution(blanks));
+            runsRead.Add(run, known = (reading.Value(), [.. met]));
+        }
+        cautions.AddRange(known.Cautions);
+        return (known.Value, null);
+    }
+
+    private CellResult? ReadRun(Node node, Reference.ToRun run, int slot, RunReading reading, List<Caution> met)
+    {
+        CellResult Failed(Fault fault) => Fail(node, InFile(node, fault with { Place = node.Expression!.ReferencePlaces[slot] }));
         foreach (Node target in graph.Inside(run))
         {
-            string label = Near(node, target.Id);
-            if (target.Cell.Content is NoteContent) return (null, Fail(node, InFile(node, EvaluationFaults.SeriesNote(label) with { Place = place })));
-            if (target.Result?.Value is not { } value) return (null, Wait(node, target));
-            if (Values.Si(value) is not { } number) return (null, Fail(node, InFile(node, EvaluationFaults.SeriesType(label, value.Type.Phrase) with { Place = place })));
-            CellType? common = element is null ? value.Type : TypeRules.Common(element, value.Type);
-            if (common is null) return (null, Fail(node, InFile(node, EvaluationFaults.SeriesMixed(label, value.Type.Phrase, element!.Phrase) with { Place = place })));
-            element = common;
-            si.Add(number);
-            Inherit(target, cautions);
+            if (reading.IsHeading(target)) continue;
+            if (target.Cell.Content is NoteContent) return Failed(run.Column is null ? EvaluationFaults.SeriesNote(Near(node, target.Id)) : EvaluationFaults.ColumnNote(Near(node, target.Id), run.Column.Name));
+            if (target.Result?.Value is not { } value) return Wait(node, target);
+            if (reading.Take(target.Id, value, () => Near(node, target.Id)) is { } fault) return Failed(fault);
+            Inherit(target, met);
         }
-        if (element is null) return (null, Fail(node, InFile(node, EvaluationFaults.EmptySeries($"{Near(node, run.First)} to {Near(node, run.Last)}") with { Place = place })));
-        return (new SeriesValue(SeriesFactory.Make(element, [.. si]), new SeriesType(element)), null);
+        if (!reading.IsEmpty) return null;
+        return Failed(run.Column is null ? EvaluationFaults.EmptySeries($"{Near(node, run.First)} to {Near(node, run.Last)}") : EvaluationFaults.EmptyColumn(run.Column.Name));
     }
 
     private static void Inherit(Node target, List<Caution> cautions)
@@ -142,7 +150,9 @@ internal sealed partial class Recalculation
     }
 
     private static ImmutableArray<CellReference> ReferencesOf(ImmutableArray<Reference> reads) =>
-        reads.IsEmpty ? [] : [.. reads.Select(read => read is Reference.ToRun run ? new CellReference(run.First, run.Last) : new CellReference(((Reference.ToCell)read).Cell))];
+        reads.IsEmpty ? [] : [.. reads.Select(read => read is Reference.ToRun run ? ReferenceOf(run) : new CellReference(((Reference.ToCell)read).Cell))];
+
+    private static CellReference ReferenceOf(Reference.ToRun run) => new(run.First, run.Last) { Column = run.Column?.Name };
 
     private static CellResult Fail(Node node, Fault fault) =>
         new() { Id = node.Id, Cell = node.Cell, Outcome = new Faulted(fault), Bound = node.Shape?.Tree, References = node.References };

@@ -21,6 +21,7 @@ internal sealed partial class Recalculation
     private readonly List<Node> dirty = [], changed = [];
     private readonly Dictionary<string, PatternCache> patterns = [];
     private readonly Scratch scratch = new();
+    private readonly Dictionary<Reference.ToRun, (CellValue Value, ImmutableArray<Caution> Cautions)> runsRead = [];
     private int calculations;
     private Workbook workbook;
     private ImmutableDictionary<CellId, CellResult>.Builder results = ImmutableDictionary.CreateBuilder<CellId, CellResult>();
@@ -43,7 +44,7 @@ internal sealed partial class Recalculation
     /// <summary>Everything, from nothing.</summary>
     public Calculation All(CancellationToken stop)
     {
-        foreach (Sheet sheet in workbook.Sheets) names.AddSheet(sheet.Name);
+        foreach (Sheet sheet in workbook.Sheets) names.AddSheet(sheet);
         foreach (Sheet sheet in workbook.Sheets)
             foreach (Cell cell in sheet.Cells.Values) Name(new CellId(sheet.Name, cell.Address), cell);
         foreach (Sheet sheet in workbook.Sheets)
@@ -177,6 +178,7 @@ internal sealed partial class Recalculation
     private Calculation Finish(CancellationToken stop)
     {
         events.Clear();
+        runsRead.Clear();
         dirty.RemoveAll(node => !node.IsDirty);
         Order order = Order.Of(graph, dirty, ++calculations);
         Budget budget = new(stop);

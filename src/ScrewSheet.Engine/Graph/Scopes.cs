@@ -19,6 +19,8 @@ internal sealed class SheetScope(string sheet, FunctionLibrary library, IReadOnl
 
     public CellId? Find(string onSheet, string name) => names.Find(onSheet, name);
 
+    public SheetColumn? FindColumn(string onSheet, string name) => names.FindColumn(onSheet, name);
+
     public IEnumerable<string> SheetsWith(string name) => names.SheetsWith(name);
 
     public IEnumerable<string> Known() => names.On(sheet);
@@ -39,30 +41,39 @@ internal sealed class FunctionScope(FunctionLibrary library, IReadOnlyDictionary
 
     public CellId? Find(string onSheet, string name) => null;
 
+    public SheetColumn? FindColumn(string onSheet, string name) => null;
+
     public IEnumerable<string> SheetsWith(string name) => [];
 
     public IEnumerable<string> Known() => parameters.Select(parameter => parameter.Name);
 }
 
-/// <summary>The names of a workbook's cells, sheet by sheet. A name that stands twice means the first cell in row order; both are in fault.</summary>
+/// <summary>The names of a workbook's cells and columns, sheet by sheet. A name that stands twice means the first cell in row order; both are in fault.</summary>
 internal sealed class NameIndex
 {
     private readonly Dictionary<string, Dictionary<string, SortedSet<CellAddress>>> sheets = [];
+    private readonly Dictionary<(string Sheet, string Name), SheetColumn> columns = [];
 
     public IEnumerable<string> Sheets => sheets.Keys;
 
     public bool IsSheet(string name) => sheets.ContainsKey(name);
 
-    public void AddSheet(string name) => sheets.TryAdd(name, []);
+    public void AddSheet(Sheet sheet)
+    {
+        if (!sheets.TryAdd(sheet.Name, [])) return;
+        foreach (SheetColumn column in sheet.Columns) columns.Add((sheet.Name, column.Name), column);
+    }
+
+    public SheetColumn? FindColumn(string sheet, string name) => columns.GetValueOrDefault((sheet, name));
 
     public CellId? Find(string sheet, string name) => All(sheet, name) is { Count: > 0 } cells ? new CellId(sheet, cells.Min) : null;
 
     /// <summary>Every cell of that name.</summary>
     public IReadOnlyCollection<CellId> Having(string sheet, string name) => [.. (All(sheet, name) ?? []).Select(address => new CellId(sheet, address))];
 
-    public IEnumerable<string> SheetsWith(string name) => sheets.Where(sheet => sheet.Value.ContainsKey(name)).Select(sheet => sheet.Key);
+    public IEnumerable<string> SheetsWith(string name) => sheets.Where(sheet => sheet.Value.ContainsKey(name) || columns.ContainsKey((sheet.Key, name))).Select(sheet => sheet.Key);
 
-    public IEnumerable<string> On(string sheet) => sheets.TryGetValue(sheet, out var names) ? names.Keys : [];
+    public IEnumerable<string> On(string sheet) => [.. sheets.TryGetValue(sheet, out var names) ? (IEnumerable<string>)names.Keys : [], .. columns.Keys.Where(column => column.Sheet == sheet).Select(column => column.Name)];
 
     public void Add(CellId id, string name)
     {

@@ -24,7 +24,10 @@ internal interface INameScope
     /// <summary>The cell of that name on that sheet, or null.</summary>
     CellId? Find(string sheet, string name);
 
-    /// <summary>The sheets that have a cell of that name.</summary>
+    /// <summary>The column of that name on that sheet, or null.</summary>
+    SheetColumn? FindColumn(string sheet, string name);
+
+    /// <summary>The sheets that have a cell or a column of that name.</summary>
     IEnumerable<string> SheetsWith(string name);
 
     /// <summary>Names near enough to have been meant.</summary>

@@ -13,6 +13,9 @@ internal abstract record Reference
     /// <summary>A run of cells, both corners included, on one sheet.</summary>
     public sealed record ToRun(CellId First, CellId Last) : Reference
     {
+        /// <summary>The column's line, when the run is a column by name, from the sheet's first row to its last.</summary>
+        public SheetColumn? Column { get; init; }
+
         /// <summary>The most cells of a run.</summary>
         public const int Maximum = 200_000;
 

@@ -39,8 +39,7 @@ public sealed record FallHistory : ICautioned
         for (int i = 0; i < samples; i++)
         {
             times[i] = until * i / (samples - 1);
-            forces[i] = motion.ForceAt(times[i]);
-            stretches[i] = motion.StretchAt(times[i]);
+            (forces[i], stretches[i]) = motion.At(times[i]);
             if (forces[i] < -1e-9) slack ??= times[i];
         }
         return new FallHistory(Series.Of<Duration>(times), Series.Of<Force>(forces), Series.Of<Length>(stretches), slack is { } from ? [Slack(from)] : []);

@@ -11,19 +11,20 @@ internal sealed class RopeMotion
     private const double Gravity = StandardGravity.MetresPerSecondSquared;
     private const int LongestSearch = 200;
 
-    /// <summary>The last Newton step, in s, is below this; what is left then is about its square.</summary>
-    private const double LastStep = 1e-8;
+    /// <summary>The last Newton's step towards a root (Halley's is all but 0 at a turning point as well), as a share of the time to rest without damping, is below this; what is left then is of the order of its cube.</summary>
+    private const double LastStep = 1e-7;
 
     private readonly double mass, elasticTime, startJerk;
-    private readonly Modes speed, acceleration, jerk;
+    private readonly bool withLone;
+    private readonly Modes modes;
+    private readonly Weights speed, acceleration, jerk;
 
-    private RopeMotion(double mass, double entrySpeed, double stiffness, Modes speed, double startJerk)
+    private RopeMotion(double mass, double entrySpeed, double stiffness, Modes modes, Weights speed, double startJerk)
     {
-        this.mass = mass;
-        this.speed = speed;
-        this.startJerk = startJerk;
-        acceleration = speed.Derivative();
-        jerk = acceleration.Derivative();
+        (this.mass, this.modes, this.speed, this.startJerk) = (mass, modes, speed, startJerk);
+        withLone = speed.Lone != 0;
+        acceleration = modes.Derivative(speed);
+        jerk = modes.Derivative(acceleration);
         double omega = Math.Sqrt(stiffness / mass);
         elasticTime = Math.Atan2(entrySpeed * omega, -Gravity) / omega;
     }
@@ -33,8 +34,8 @@ internal sealed class RopeMotion
     {
         double damping = stiffness * relaxationTime / (2 * mass);
         double start = Gravity - (2 * damping * entrySpeed);
-        var speed = Modes.FitPair(damping, stiffness / mass, entrySpeed, start);
-        return new RopeMotion(mass, entrySpeed, stiffness, speed, -(2 * damping * start) - (stiffness / mass * entrySpeed));
+        var modes = new Modes(0, damping, stiffness / mass);
+        return new RopeMotion(mass, entrySpeed, stiffness, modes, modes.FitPair(entrySpeed, start), -(2 * damping * start) - (stiffness / mass * entrySpeed));
     }
 
     /// <summary>A spring (0 for none) beside a spring and dashpot in line: stiffnesses in N/m, relaxation time C/K2 in s.</summary>
@@ -42,27 +43,34 @@ internal sealed class RopeMotion
     {
         var (rate, damping, stiffness) = SolidRates.Of(spring / mass, dashpotSpring / mass, relaxationTime);
         double total = spring + dashpotSpring, startJerk = -total * entrySpeed / mass;
-        var speed = Modes.Fit(rate, damping, stiffness, entrySpeed, Gravity, startJerk);
-        return new RopeMotion(mass, entrySpeed, total, speed, startJerk);
+        var modes = new Modes(rate, damping, stiffness);
+        return new RopeMotion(mass, entrySpeed, total, modes, modes.Fit(entrySpeed, Gravity, startJerk), startJerk);
+    }
+
+    /// <summary>Tension in N and stretch in m at a time.</summary>
+    public (double Force, double Stretch) At(double t)
+    {
+        Weights motions = Motions(t);
+        return (mass * (Gravity - acceleration.Of(motions)), modes.Integral(speed, motions, t));
     }
 
     /// <summary>Tension at a time, in N.</summary>
-    public double ForceAt(double t) => mass * (Gravity - acceleration.At(t));
-
-    /// <summary>Stretch at a time, in m.</summary>
-    public double StretchAt(double t) => speed.IntegralTo(t);
+    public double ForceAt(double t) => mass * (Gravity - acceleration.Of(Motions(t)));
 
     /// <summary>Time of the greatest stretch: the first moment at rest after the start.</summary>
     /// <exception cref="DomainException">The mass only creeps on.</exception>
     public double RestTime()
     {
-        double from = AfterStart(speed, elasticTime, 1), to = elasticTime;
-        for (int step = 0; speed.At(to) > 0; step++)
+        if (modes.FirstZero(speed) is { } rest) return rest;
+        double from = 0, to = elasticTime;
+        Weights last = Motions(to);
+        for (int step = 0; speed.Of(last) > 0; step++)
         {
             if (step == LongestSearch) throw new DomainException("The climber is not brought to rest: with this relaxationTime the rope is damped so strongly that it only creeps.", "relaxationTime");
             (from, to) = (to, to + (elasticTime / 2));
+            last = Motions(to);
         }
-        return Root(speed, from, to);
+        return Root(speed, from, to, last);
     }
 
     /// <summary>Time of the greatest force before the mass comes to rest at <paramref name="restTime"/>: where the jerk turns from negative to positive.</summary>
@@ -71,30 +79,35 @@ internal sealed class RopeMotion
     public double PeakTime(double restTime)
     {
         if (startJerk > 0) return 0;
-        double from = AfterStart(jerk, restTime, -1), to = Math.Min(elasticTime / 2, restTime);
-        while (jerk.At(to) < 0)
+        if (modes.FirstZero(-jerk) is { } zero) return Math.Min(zero, restTime);
+        double from = 0, to = Math.Min(elasticTime / 2, restTime);
+        Weights last = Motions(to);
+        while (jerk.Of(last) < 0)
         {
             if (to == restTime) return restTime;
             (from, to) = (to, Math.Min(to + (elasticTime / 2), restTime));
+            last = Motions(to);
         }
-        return Root(jerk, from, to);
+        return Root(-jerk, from, to, last);
     }
 
-    /// <summary>A time just after the start where the function has the sign it starts with; a fall of little or no height has a root at the start itself.</summary>
-    private static double AfterStart(Modes function, double span, int sign) => function.At(span / 1000) * sign > 0 ? span / 1000 : 0;
+    private Weights Motions(double t) => modes.At(t, withLone);
 
-    /// <summary>Newton's steps from where the chord over the bracket crosses; should they leave it, Brent's method inside it.</summary>
-    private static double Root(Modes function, double from, double to)
+    /// <summary>Halley's steps from the far end of the bracket, where the sum is not positive any more; should they leave the bracket, Brent's method inside it.</summary>
+    /// <remarks>A fall of little or no height has a root at the start itself, which is not the one sought.</remarks>
+    private double Root(Weights sum, double from, double to, Weights last)
     {
-        double first = function.At(from), last = function.At(to);
-        double t = from + ((to - from) * first / (first - last));
-        for (int i = 0; i < 20 && t >= from && t <= to + LastStep; i++)
+        Weights slope = modes.Derivative(sum), bend = modes.Derivative(slope), motions = last;
+        double t = to, least = from == 0 ? to / 1000 : from;
+        for (int i = 0; i < 20; i++)
         {
-            var (value, slope) = function.WithSlope(t);
-            double step = value / slope;
-            t -= step;
-            if (Math.Abs(step) < LastStep) return t;
+            double first = slope.Of(motions), newton = sum.Of(motions) / first;
+            t -= newton / (1 - (newton * bend.Of(motions) / (2 * first)));
+            if (!(t >= least && t <= to * (1 + LastStep))) break;
+            if (Math.Abs(newton) < LastStep * elasticTime) return t;
+            motions = Motions(t);
         }
-        return last == 0 ? to : Brent.FindRoot(function.At, from, to, 1e-11, 200);
+        double Value(double at) => sum.Of(Motions(at));
+        return sum.Of(last) == 0 ? to : Brent.FindRoot(Value, Value(least) > 0 ? least : from, to, 1e-11, 200);
     }
 }

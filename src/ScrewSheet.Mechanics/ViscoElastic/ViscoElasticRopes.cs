@@ -94,7 +94,8 @@ public static class ViscoElasticRopes
     {
         double rest = motion.RestTime();
         double peak = motion.PeakTime(rest);
-        double stretch = motion.StretchAt(rest), force = motion.ForceAt(rest), branch = force - (k1 * stretch);
+        var (force, stretch) = motion.At(rest);
+        double branch = force - (k1 * stretch);
         double work = start.Mass * StandardGravity.MetresPerSecondSquared * (start.Fall + stretch);
         double stored = ((k1 * stretch * stretch) + (double.IsFinite(k2) ? branch * branch / k2 : 0)) / 2;
         return new ViscoElasticFall

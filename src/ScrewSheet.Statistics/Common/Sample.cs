@@ -35,11 +35,15 @@ internal static class Sample
         return values;
     }
 
-    /// <summary>Refuses series of different lengths.</summary>
+    /// <summary>Refuses series of different lengths, and columns of one length whose blanks stand in different rows.</summary>
     public static void SameLength(Series one, Series other, string oneName, string otherName)
     {
+        string remedy = one.Rows.IsEmpty || other.Rows.IsEmpty ? "" : " Take the rows that have both: first.Beside(second) and second.Beside(first).";
         if (one.Count != other.Count)
-            throw new DomainException($"The {oneName} and the {otherName} belong together reading by reading, but there are {one.Count} and {other.Count} of them.", otherName);
+            throw new DomainException($"The {oneName} and the {otherName} belong together reading by reading, but there are {one.Count} and {other.Count} of them.{remedy}", otherName);
+        if (remedy.Length == 0 || one.Rows.AsSpan().SequenceEqual(other.Rows.AsSpan())) return;
+        int at = one.Rows.Zip(other.Rows).TakeWhile(pair => pair.First == pair.Second).Count();
+        throw new DomainException($"The {oneName} and the {otherName} belong together row by row, but row {Math.Min(one.Rows[at], other.Rows[at])} has only one of them.{remedy}", otherName);
     }
 
     /// <summary>An ascending copy; the caller's series keeps its order.</summary>

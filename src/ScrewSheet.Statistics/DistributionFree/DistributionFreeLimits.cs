@@ -121,6 +121,6 @@ public static class DistributionFreeLimits
     {
         int n = Values.Whole(count, 2, nameof(count));
         double p = Values.Share(content, nameof(content));
-        return Math.Clamp(1 - (n * Math.Pow(p, n - 1)) + ((n - 1) * Math.Pow(p, n)), 0, 1);
+        return Distributions.BetaLower(1 - p, 2, n - 1.0); // the same, without the difference of near-equal numbers
     }
 }

@@ -13,4 +13,12 @@ internal sealed class Verb(string name, string description) : Command(name, desc
 
     /// <summary>The argument every verb about one workbook has.</summary>
     public static Argument<string> FileArgument() => new("FILE") { Description = "A workbook file (.screwsheet)." };
+
+    /// <summary>How a study is printed.</summary>
+    public static Option<string> FormatOption()
+    {
+        Option<string> format = new("--format") { HelpName = "text|json|csv", Description = "How it is printed.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json", "csv");
+        return format;
+    }
 }

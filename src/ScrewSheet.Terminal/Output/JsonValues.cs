@@ -18,6 +18,7 @@ internal static class JsonValues
             case TextValue text: json.WriteStringValue(text.Value); break;
             case OptionValue option: json.WriteStringValue(option.Value.ToString()); break;
             case SeriesValue series: WriteSeries(json, series, unit); break;
+            case TextSeriesValue series: WriteTexts(json, series); break;
             case RecordValue record: WriteRecord(json, record.Value, system); break;
             default: throw new InvalidOperationException($"{value.GetType().Name} has no form in JSON.");
         }
@@ -27,6 +28,13 @@ internal static class JsonValues
     {
         json.WriteStartArray();
         foreach (double si in series.Value.Si) json.WriteNumberValue(unit is null ? si : unit.FromSi(si));
+        json.WriteEndArray();
+    }
+
+    private static void WriteTexts(Utf8JsonWriter json, TextSeriesValue series)
+    {
+        json.WriteStartArray();
+        foreach (string text in series.Value.Texts) json.WriteStringValue(text);
         json.WriteEndArray();
     }
 

@@ -29,6 +29,7 @@ internal static class PrintedText
             TruthValue { Value: false } when isCheck => new PrintedValue("FAILS", ""),
             TextValue => new PrintedValue(PlainText.Of(shown.Number), "", IsProse: true),
             SeriesValue series => Series(series, format, system),
+            TextSeriesValue { Value.Count: > 0 and <= LongestList } series => new PrintedValue(PlainText.Of(string.Join(", ", series.Value.Texts)), "", IsProse: true),
             _ => new PrintedValue(shown.Number, shown.Unit),
         };
     }

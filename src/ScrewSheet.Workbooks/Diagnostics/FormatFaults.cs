@@ -127,6 +127,14 @@ internal static class FormatFaults
     public static Fault EqualSigns(Place place) =>
         Of(1034, place, "The expression stands after ==.", "Write => before an expression.");
 
+    [FaultCode(1050, "A column line cannot be read.")]
+    public static Fault ColumnLine(Place place) =>
+        Of(1050, place, "This column line cannot be read.", "Write it like column B force [kN], without brackets for pure numbers and for texts.");
+
+    [FaultCode(1051, "Two column lines of a sheet name the same column or have the same name; the second has no effect.")]
+    public static Fault ColumnTwice(Place place, string what, int firstLine) =>
+        Of(1051, place, $"There is a column line for {what} already, in line {firstLine}.", "Remove or change one of the two.");
+
     private static Fault Of(int code, Place place, string message, string remedy) => new(code, FaultKind.Format, message, remedy, place);
 
     private static string Count(long count) => count.ToString("#,0", CultureInfo.InvariantCulture);

@@ -19,7 +19,7 @@ public static class ReferenceShift
         return WrittenReferences.Rewrite(expression, name => workbook.Find(name) is not null, reference =>
         {
             if (reference.Address is { } address) return Prefix(reference.Sheet) + Moved(address, columns, rows);
-            bool qualify = from != to && reference.Sheet is null && workbook.Find(from)?.Names.ContainsKey(reference.Name) == true && workbook.Find(to)?.Names.ContainsKey(reference.Name) != true;
+            bool qualify = from != to && reference.Sheet is null && workbook.Find(from)?.Knows(reference.Name) == true && workbook.Find(to)?.Knows(reference.Name) != true;
             return qualify ? $"{from}.{reference.Name}" : null;
         });
     }
@@ -41,7 +41,8 @@ public static class ReferenceShift
     private static string? Follow(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from, string to, Relocate move)
     {
         WrittenReference reference = references[i];
-        if (reference.Target(workbook, from) is not { } target) return null;
+        if (reference.Target(workbook, from) is not { } target)
+            return from != to && reference.Sheet is null && workbook.Find(from)?.Column(reference.Name) is not null ? $"{from}.{reference.Name}" : null;
         if (workbook.Find(target.Sheet) is null) return null;
         CellId? moved = move(target, reference.Corner);
         if (reference.Address is { } address)

@@ -61,7 +61,7 @@ public static class Relocation
             CellId from = new(sheet.Name, cell.Address), to = move(from, 0)!.Value;
             CellSource? source = cell.Source.Value;
             string old = source?.Says(cell) == true ? source.Line.Text : CellTextWriter.Line(cell), line = Line(workbook, old, from, to, move);
-            ImmutableArray<FileLine> leading = source is null ? [] : [.. source.Leading.Select(each => Table(each, sheet.Name, move))];
+            ImmutableArray<FileLine> leading = source is null ? [] : [.. source.Leading.SelectMany(each => Other(each, sheet, move))];
             // taken out first: the dictionary takes a cell of which only the line differs for the same
             cells.Remove(cell.Address);
             if (to.Sheet == sheet.Name)
@@ -73,7 +73,8 @@ public static class Relocation
             order = order.Remove(cell.Address);
         }
         Sheet moved = sheet with { Cells = cells.ToImmutable(), Order = order };
-        return sheet.Source.Value is not { } own ? moved : moved with { Source = new(own with { Trailing = [.. own.Trailing.Select(each => Table(each, sheet.Name, move))] }) };
+        return sheet.Source.Value is not { } own ? moved
+            : moved with { Source = new(own with { Opening = [.. own.Opening.SelectMany(each => Other(each, sheet, move))], Trailing = [.. own.Trailing.SelectMany(each => Other(each, sheet, move))] }) };
     }
 
     /// <summary>The cell's line at its new place.</summary>
@@ -88,6 +89,13 @@ public static class Relocation
         }
         int start = line.Length - line.TrimStart(' ', '\t').Length, end = CellLine.AddressEnd(line, start);
         return from.Address == to.Address ? text : string.Concat(text.AsSpan(0, start), to.Address.ToString(), text.AsSpan(end));
+    }
+
+    /// <summary>A line without a cell as it reads afterwards; none for a column line whose column is gone.</summary>
+    private static IEnumerable<FileLine> Other(FileLine line, Sheet sheet, Relocate move)
+    {
+        if (!ColumnMoves.IsColumn(line.Text)) return [Table(line, sheet.Name, move)];
+        return ColumnMoves.Rewrite(line.Text, sheet, move) is { } text ? [line with { Text = text }] : [];
     }
 
     private static FileLine Table(FileLine line, string sheet, Relocate move) => line with { Text = TableLines.Rewrite(line.Text, address => move(new CellId(sheet, address), 0) is { } to && to.Sheet == sheet ? to.Address.ToString() : null) };

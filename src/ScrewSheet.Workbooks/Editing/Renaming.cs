@@ -19,7 +19,8 @@ public static class Renaming
         Sheet sheet = workbook.Find(id.Sheet) ?? throw new ArgumentException($"There is no sheet {id.Sheet}.", nameof(id));
         Cell cell = sheet.Cells[id.Address];
         fault = name.Length == 0 ? NoName("A cell keeps its name.", "Write another one, or take it out of the entry.") : NameRules.Cell(new LineText(name, 0), 0, name.Length)
-            ?? (sheet.Names.TryGetValue(name, out CellAddress bearer) && bearer != id.Address ? NameFaults.DoubledName(default, name, bearer.ToString(), 0) with { Message = $"{name} is the name of {bearer} already.", Place = null } : null);
+            ?? (sheet.Column(name) is not null ? NameFaults.DoubledName(default, name, "", 0) with { Message = $"{name} is the name of a column of {id.Sheet} already.", Place = null }
+            : sheet.Names.TryGetValue(name, out CellAddress bearer) && bearer != id.Address ? NameFaults.DoubledName(default, name, bearer.ToString(), 0) with { Message = $"{name} is the name of {bearer} already.", Place = null } : null);
         if (fault is not null || cell.Name == name) return workbook;
         string? old = cell.Name;
         Workbook renamed = workbook.WithCell(id.Sheet, cell with { Name = name });
@@ -64,13 +65,35 @@ public static class Renaming
         return changed;
     }
 
-    /// <summary>The tables of a sheet name the cell anew; the text is read again where one did.</summary>
-    private static Workbook Tables(Workbook workbook, string sheet, string old, string name)
+    /// <summary>With another name for a column, in its line and in every expression that uses it.</summary>
+    /// <param name="workbook">The workbook.</param>
+    /// <param name="sheet">The sheet; it must be there.</param>
+    /// <param name="old">The column's name; it must be there.</param>
+    /// <param name="name">The new name.</param>
+    /// <param name="fault">Why it cannot be, or null.</param>
+    public static Workbook Column(Workbook workbook, string sheet, string old, string name, out Fault? fault)
+    {
+        ArgumentNullException.ThrowIfNull(workbook);
+        Sheet found = workbook.Find(sheet) ?? throw new ArgumentException($"There is no sheet {sheet}.", nameof(sheet));
+        if (found.Column(old) is null) throw new ArgumentException($"There is no column {old}.", nameof(old));
+        fault = name.Length == 0 ? NoName("A column keeps its name.", "Write another one, or take its line out of the file.") : NameRules.Cell(new LineText(name, 0), 0, name.Length)
+            ?? (name != old && found.Knows(name) ? NameFaults.DoubledName(default, name, sheet, 0) with { Message = $"{name} is a name on {sheet} already.", Place = null } : null);
+        if (fault is not null || old == name) return workbook;
+        Workbook everywhere = Expressions(workbook, (from, reference) => reference.Name == old && (reference.Sheet ?? from) == sheet ? (reference.Sheet is null ? name : $"{reference.Sheet}.{name}") : null);
+        return Lines(everywhere, sheet, line => ColumnMoves.Renamed(line, old, name));
+    }
+
+    /// <summary>The tables of a sheet name the cell anew.</summary>
+    private static Workbook Tables(Workbook workbook, string sheet, string old, string name) =>
+        Lines(workbook, sheet, line => TableLines.RewriteWords(line, word => word == old ? name : null));
+
+    /// <summary>The lines of a sheet that are no cells, rewritten; the text is read again where one changed.</summary>
+    private static Workbook Lines(Workbook workbook, string sheet, Func<string, string> rewrite)
     {
         bool any = false;
         FileLine Line(FileLine line)
         {
-            string text = TableLines.RewriteWords(line.Text, word => word == old ? name : null);
+            string text = rewrite(line.Text);
             any |= text != line.Text;
             return line with { Text = text };
         }
@@ -85,7 +108,7 @@ public static class Renaming
             cells.Add(cell.Address, cell with { Source = new(source.With([.. source.Leading.Select(Line)])) });
         }
         Sheet changed = found with { Cells = cells.ToImmutable() };
-        if (found.Source.Value is { } own) changed = changed with { Source = new(own with { Trailing = [.. own.Trailing.Select(Line)] }) };
+        if (found.Source.Value is { } own) changed = changed with { Source = new(own with { Opening = [.. own.Opening.Select(Line)], Trailing = [.. own.Trailing.Select(Line)] }) };
         if (!any) return workbook;
         return WorkbookText.Read(WorkbookText.Write(workbook with { Sheets = workbook.Sheets.SetItem(at, changed) })) is WorkbookRead read ? read.Workbook : workbook;
     }

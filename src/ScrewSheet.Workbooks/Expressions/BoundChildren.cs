@@ -43,6 +43,7 @@ public sealed class BoundChildren : BoundVisitor<ImmutableArray<BoundExpression>
     public override ImmutableArray<BoundExpression> Visit(BoundLambda node) => [node.Body];
     public override ImmutableArray<BoundExpression> Visit(BoundSeries node) => node.Values;
     public override ImmutableArray<BoundExpression> Visit(BoundSeriesOperation node) => node.Lambda is null ? [node.Series] : [node.Series, node.Lambda];
+    public override ImmutableArray<BoundExpression> Visit(BoundSelection node) => [node.Series, node.By, .. node.Values, .. Maybe(node.Lambda)];
     public override ImmutableArray<BoundExpression> Visit(BoundComposedText node) => [.. node.Pieces.Where(piece => piece.Value is not null).Select(piece => piece.Value!)];
 
     public override ImmutableArray<BoundExpression> Visit(BoundSwitch node) =>

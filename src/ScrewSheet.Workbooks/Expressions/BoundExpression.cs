@@ -259,6 +259,24 @@ public sealed record BoundSeriesOperation(SeriesOperation Operation, BoundExpres
     public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);
 }
 
+/// <summary>
+/// The values of a series in the rows that another column picks: <c>force.Where(mode, "pull-out")</c>, <c>force.Where(depth, d => d > 100 mm)</c>, <c>force.Beside(mode)</c>.
+/// Values are paired by the rows they stand in, so that a blank in one column shifts nothing.
+/// </summary>
+/// <param name="Operation">Which rows stay.</param>
+/// <param name="Series">The values.</param>
+/// <param name="By">The column that picks.</param>
+/// <param name="Values">What it is compared with: texts or pure numbers; empty where a lambda says, or for <see cref="SelectionOperation.Beside"/>.</param>
+/// <param name="Lambda">What must hold in the picking column, or null.</param>
+/// <param name="Type">Its type.</param>
+/// <param name="Place">Where.</param>
+public sealed record BoundSelection(
+    SelectionOperation Operation, BoundExpression Series, BoundExpression By, ImmutableArray<BoundExpression> Values, BoundLambda? Lambda, CellType Type, Place Place) : BoundExpression(Type, Place)
+{
+    /// <inheritdoc/>
+    public override TResult Accept<TResult>(BoundVisitor<TResult> visitor) => visitor.Visit(this);
+}
+
 /// <summary>A text put together from pieces and values: <c>$"peak {peak:kN, 1 decimal}"</c>.</summary>
 /// <param name="Pieces">In order.</param>
 /// <param name="Place">Where.</param>

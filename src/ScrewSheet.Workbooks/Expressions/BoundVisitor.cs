@@ -27,6 +27,7 @@ public abstract class BoundVisitor<TResult>
     public abstract TResult Visit(BoundLambda node);
     public abstract TResult Visit(BoundSeries node);
     public abstract TResult Visit(BoundSeriesOperation node);
+    public abstract TResult Visit(BoundSelection node);
     public abstract TResult Visit(BoundComposedText node);
 #pragma warning restore CS1591
 }

@@ -106,6 +106,19 @@ public enum SeriesOperation
     Any,
 }
 
+/// <summary>Which rows of a series another column picks.</summary>
+public enum SelectionOperation
+{
+    /// <summary>Those in which the other column has one of the values, or for which the lambda holds.</summary>
+    Where,
+
+    /// <summary>Those in which the other column has another value.</summary>
+    WhereNot,
+
+    /// <summary>Those in which the other column has any value.</summary>
+    Beside,
+}
+
 /// <summary>A piece of a composed text: words, or a value and how it is shown.</summary>
 /// <param name="Words">The words; empty when <paramref name="Value"/> is there.</param>
 /// <param name="Value">The value shown, or null.</param>

@@ -29,6 +29,14 @@ internal sealed class BlockReader
     public static BlockReader Reserve(LineText line, int start, string word) =>
         new(null, new ReservedLine(word, line.Text, [], line.At(start, line.TrimEnd(start, line.Text.Length))));
 
+    /// <summary>What is wrong with the text of a reserved line; null where nothing is, or where this version does not read it.</summary>
+    public static Fault? FaultOf(LineText line, int start, string word)
+    {
+        if (word != "correlate") return null;
+        StudyText.ReadCorrelation(new PlacedText(line.Piece(start, line.Text.Length), line.At(start, line.Text.Length)), out Fault? fault);
+        return fault;
+    }
+
     /// <summary>Reads what follows the word <c>what-if</c>; null with a fault.</summary>
     public static BlockReader? StartWhatIf(LineText line, int start, out Fault? fault)
     {
@@ -56,7 +64,16 @@ internal sealed class BlockReader
         }
         int wordEnd = line.WordEnd(start, end), rest = line.SkipBlanks(wordEnd, end);
         var target = line.Span(start, wordEnd) switch { "vary" => vary, "show" => show, _ => null };
-        target?.Add(new PlacedText(line.Piece(rest, end), line.At(rest, end)));
-        return CellLine.ControlCharacter(line) ?? (target is null ? FormatFaults.WhatIfInner(line.At(start, end)) : null);
+        PlacedText text = new(line.Piece(rest, end), line.At(rest, end));
+        target?.Add(text);
+        return CellLine.ControlCharacter(line) ?? (target is null ? FormatFaults.WhatIfInner(line.At(start, end)) : Read(text, ReferenceEquals(target, vary)));
+    }
+
+    private static Fault? Read(PlacedText text, bool isVary)
+    {
+        Fault? fault;
+        if (isVary) StudyText.ReadVary(text, out fault);
+        else StudyText.ReadShow(text, out fault);
+        return fault;
     }
 }

@@ -42,7 +42,7 @@ internal sealed class HeadReader
         {
             reserved.Add(BlockReader.Reserve(line, start, word).Reserved!);
             Keep(file);
-            return null;
+            return BlockReader.FaultOf(line, start, word);
         }
         if (!Words.Contains(word)) return FormatFaults.HeadWord(line.At(start, end), NameRules.Harmless(word));
         FunctionDefinition? function = null;

@@ -67,7 +67,7 @@ internal static class NameRules
     }
 
     /// <summary>Small as far as the capitals run together: <c>Torque</c> torque, <c>FMax</c> fMax, <c>USA</c> usa.</summary>
-    private static string SmallFirst(string name)
+    internal static string SmallFirst(string name)
     {
         int capitals = 0;
         while (capitals < name.Length && char.IsUpper(name[capitals])) capitals++;
@@ -75,7 +75,7 @@ internal static class NameRules
         return name[..small].ToLowerInvariant() + name[small..];
     }
 
-    private static bool IsLetter(char c)
+    internal static bool IsLetter(char c)
     {
         bool cased = char.GetUnicodeCategory(c) is UnicodeCategory.UppercaseLetter or UnicodeCategory.LowercaseLetter;
         return cased && (char.IsAsciiLetter(c) || c is (>= '\u00C0' and <= '\u024F') or (>= '\u1E00' and <= '\u1EFF') || IsGreek(c));

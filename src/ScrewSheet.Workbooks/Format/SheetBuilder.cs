@@ -14,6 +14,7 @@ internal sealed class SheetBuilder(string name, string? title, int firstLine, Fi
     private readonly Dictionary<string, (CellAddress Address, Place Place)> names = new(StringComparer.Ordinal);
     private readonly HashSet<string> doubledNames = new(StringComparer.Ordinal);
     private readonly HashSet<CellAddress> doubledAddresses = [];
+    private readonly List<(SheetColumn Column, string Line)> columns = [];
     private readonly ImmutableArray<WhatIfBlock>.Builder whatIfs = ImmutableArray.CreateBuilder<WhatIfBlock>();
     private readonly ImmutableArray<ReservedLine>.Builder reserved = ImmutableArray.CreateBuilder<ReservedLine>();
     private readonly ImmutableDictionary<int, int>.Builder widths = ImmutableDictionary.CreateBuilder<int, int>();
@@ -37,6 +38,17 @@ internal sealed class SheetBuilder(string name, string? title, int firstLine, Fi
         if (fault is not null) return fault;
         opening.AddRange(pending);
         pending.Clear();
+        return null;
+    }
+
+    /// <summary>Reads a column line.</summary>
+    public Fault? ReadColumn(FileLine file, LineText line, int start)
+    {
+        pending.Add(file);
+        if (ColumnLine.Read(line, start, out Fault? fault) is not { } column) return fault;
+        SheetColumn? same = columns.Find(other => other.Column.Column == column.Column || other.Column.Name == column.Name).Column;
+        if (same is not null) return FormatFaults.ColumnTwice(column.Place, same.Column == column.Column ? CellAddress.ColumnName(same.Column) : same.Name, same.Place.Line);
+        columns.Add((column, file.Text));
         return null;
     }
 
@@ -66,16 +78,28 @@ internal sealed class SheetBuilder(string name, string? title, int firstLine, Fi
     }
 
     /// <summary>The sheet.</summary>
-    public Sheet Build()
+    /// <param name="broken">Takes the column lines that share their name with a cell.</param>
+    public Sheet Build(ImmutableArray<BrokenLine>.Builder broken)
     {
+        columns.RemoveAll(column => ClashesWithCell(column.Column, column.Line, broken));
         var built = cells.ToImmutableDictionary();
         var index = new NameIndex(built, names.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Address, StringComparer.Ordinal), [.. doubledNames]);
         Sheet sheet = new()
         {
             Name = name, Title = title, Widths = widths.ToImmutable(), Cells = built, Order = [.. order],
-            WhatIfs = whatIfs.ToImmutable(), Reserved = reserved.ToImmutable(), Index = index,
+            WhatIfs = whatIfs.ToImmutable(), Columns = [.. columns.Select(column => column.Column)], Reserved = reserved.ToImmutable(), Index = index,
         };
         return sheet with { Source = new(new SheetSource([.. opening], [.. pending], SheetHeading.Of(sheet), [.. doubledAddresses])) };
+    }
+
+    /// <summary>A cell and a column of one name are both in fault.</summary>
+    private bool ClashesWithCell(SheetColumn column, string line, ImmutableArray<BrokenLine>.Builder broken)
+    {
+        if (!names.TryGetValue(column.Name, out (CellAddress Address, Place Place) bearer)) return false;
+        doubledNames.Add(column.Name);
+        Break(cells[bearer.Address], NameFaults.DoubledName(bearer.Place, column.Name, $"column {CellAddress.ColumnName(column.Column)}", column.Place.Line));
+        broken.Add(new BrokenLine(line, NameFaults.DoubledName(column.Place, column.Name, bearer.Address.ToString(), bearer.Place.Line)));
+        return true;
     }
 
     private Cell CheckName(Cell cell, Place namePlace, string line)

@@ -29,6 +29,7 @@ internal static class SheetText
     {
         List<string> opening = ["", SheetLine.WriteSheet(heading)];
         if (SheetLine.WriteWidths(heading) is { } widths) opening.Add(widths);
+        opening.AddRange(sheet.Columns.Select(ColumnLine.Write));
         opening.Add("");
         IEnumerable<string> tables = sheet.WhatIfs.SelectMany(WhatIf);
         return new SheetSource(Lines(opening, newLine), Lines(tables, newLine), heading, []);

@@ -44,11 +44,12 @@ internal sealed class WorkbookReader
         for (int i = 1; i < lines.Count && refusal is null; i++) Take(lines[i], new LineText(lines[i].Text, i + 1));
         if (refusal is not null) return new Refusal(refusal);
         EndBlock();
+        ImmutableArray<Sheet> built = [.. sheets.Select(sheet => sheet.Build(broken))];
         LineEnd newLine = lines[0].End == LineEnd.CrLf ? LineEnd.CrLf : LineEnd.Lf;
         ImmutableArray<BrokenLine> brokenLines = broken.ToImmutable();
         return new WorkbookRead(new Workbook
         {
-            Head = head.Head, Functions = head.Functions, Sheets = [.. sheets.Select(sheet => sheet.Build())], Reserved = head.Reserved,
+            Head = head.Head, Functions = head.Functions, Sheets = built, Reserved = head.Reserved,
             BrokenLines = brokenLines, Faults = [.. brokenLines.Select(line => line.Fault)],
             Source = new(new WorkbookSource(hasMark, newLine, head.Lines, head.Head, head.Functions)),
         });
@@ -110,9 +111,13 @@ internal sealed class WorkbookReader
                 block = BlockReader.StartWhatIf(line, end, out Fault? fault);
                 Report(file, fault);
                 break;
-            case "correlate" or "column" or "plot" or "reviewed":
+            case ColumnLine.Word:
+                Report(file, Current!.ReadColumn(file, line, end));
+                break;
+            case "correlate" or "plot" or "reviewed":
                 Keep(file);
                 block = BlockReader.Reserve(line, start, word);
+                Report(file, BlockReader.FaultOf(line, start, word));
                 break;
             default:
                 if (HeadReader.Words.Contains(word)) KeepBroken(file, FormatFaults.HeadPlace(line.At(start, end), word));

@@ -17,7 +17,7 @@ public sealed record PlacedText(string Text, Place Place);
 public sealed record WhatIfBlock(CellAddress Anchor, string? Title, ImmutableArray<PlacedText> Vary, ImmutableArray<PlacedText> Show, Place Place);
 
 /// <summary>A line that version 1 of the format reserves; kept as it is, without effect.</summary>
-/// <param name="Word"><c>correlate</c>, <c>column</c>, <c>plot</c>, <c>reviewed</c> or <c>conflict</c>.</param>
+/// <param name="Word"><c>correlate</c>, <c>plot</c>, <c>reviewed</c> or <c>conflict</c>.</param>
 /// <param name="Text">The whole line.</param>
 /// <param name="Block">The indented lines after it.</param>
 /// <param name="Place">Where the line stands.</param>

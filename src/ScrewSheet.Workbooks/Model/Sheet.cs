@@ -23,6 +23,9 @@ public sealed record Sheet
     /// <summary>The what-if tables, in order.</summary>
     public ImmutableArray<WhatIfBlock> WhatIfs { get; init; } = [];
 
+    /// <summary>The columns that are series by name, in order. They come and go with their lines.</summary>
+    public ImmutableArray<SheetColumn> Columns { get; internal init; } = [];
+
     /// <summary>Lines the format reserves, in order.</summary>
     public ImmutableArray<ReservedLine> Reserved { get; init; } = [];
 
@@ -46,6 +49,15 @@ public sealed record Sheet
     }
 
     private Unseen<NameIndex> index;
+
+    /// <summary>The column of that name, or null.</summary>
+    public SheetColumn? Column(string name) => Columns.FirstOrDefault(column => column.Name == name);
+
+    /// <summary>True for the name of a cell or a column.</summary>
+    public bool Knows(string name) => Names.ContainsKey(name) || Column(name) is not null;
+
+    /// <summary>True where a cell at that address may not have that name: a column or another cell has it.</summary>
+    public bool IsTaken(string name, CellAddress at) => Column(name) is not null || (Names.TryGetValue(name, out CellAddress bearer) && bearer != at);
 
     /// <summary>The cells in the order of the file.</summary>
     public IEnumerable<Cell> CellsInOrder => Order.Select(address => Cells[address]);

@@ -101,7 +101,7 @@ public sealed partial record Workbook
         Workbook workbook = this with { Sheets = Sheets.SetItem(index, changed) };
         bool doubled = old.Source.Value?.DoubledAddresses.Contains(at) == true;
         string? oldName = old.Cells.GetValueOrDefault(at)?.Name;
-        bool clash = doubled || old.Index.Clashes(newName, at) || (oldName is not null && old.Index.Doubled.Contains(oldName));
+        bool clash = doubled || old.Index.Clashes(newName, at) || (newName is not null && old.Column(newName) is not null) || (oldName is not null && old.Index.Doubled.Contains(oldName));
         return clash ? workbook.ReadAgain() : workbook;
     }
 

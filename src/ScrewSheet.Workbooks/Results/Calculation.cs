@@ -43,7 +43,11 @@ public enum KeptState
 /// <summary>What a reference of a bound expression means: one cell, or a run from one corner to the other.</summary>
 /// <param name="First">The cell, or the run's first corner.</param>
 /// <param name="Last">The run's last corner, or null for one cell.</param>
-public readonly record struct CellReference(CellId First, CellId? Last = null);
+public readonly record struct CellReference(CellId First, CellId? Last = null)
+{
+    /// <summary>The column's name, where the run is a column of the sheet from top to bottom; else null.</summary>
+    public string? Column { get; init; }
+}
 
 /// <summary>Everything known about one cell after a calculation.</summary>
 public sealed record CellResult

@@ -33,6 +33,10 @@ public sealed record OptionValue(Enum Value) : CellValue(new OptionType(Value.Ge
 /// <param name="Series">Its type.</param>
 public sealed record SeriesValue(Series Value, SeriesType Series) : CellValue(Series);
 
+/// <summary>A series of texts.</summary>
+/// <param name="Value">The texts.</param>
+public sealed record TextSeriesValue(TextSeries Value) : CellValue(new SeriesType(CellType.Text));
+
 /// <summary>A library record.</summary>
 /// <param name="Value">The record.</param>
 /// <param name="Record">Its type.</param>

@@ -11,7 +11,7 @@ public static class KeptText
     public static string? Write(CellValue value, DisplayFormat? format, UnitSystem system, bool isCheck) => value switch
     {
         TextValue text => CellText.Quote(text.Value),
-        RecordValue or SeriesValue => null,
+        RecordValue or SeriesValue or TextSeriesValue => null,
         _ => ValueText.Format(value, format, system, isCheck).Joined,
     };
 

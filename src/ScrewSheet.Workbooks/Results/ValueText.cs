@@ -29,6 +29,7 @@ public static class ValueText
         TextValue text => new ShownValue(text.Value, ""),
         OptionValue option => new ShownValue(option.Value.ToString(), ""),
         SeriesValue series => new ShownValue($"{series.Value.Count} values", series.Series.Element is QuantityType element ? UnitOf(element, format, system).Symbol : ""),
+        TextSeriesValue series => new ShownValue($"{series.Value.Count} texts", ""),
         RecordValue record => new ShownValue(record.Record.Name, ""),
         _ => throw new ArgumentOutOfRangeException(nameof(value), value, "It has no text."),
     };

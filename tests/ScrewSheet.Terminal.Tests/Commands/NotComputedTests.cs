@@ -14,6 +14,7 @@ public sealed class NotComputedTests
         what-if D2 "Load"
           vary x: 0 kN to 6 kN step 1 kN
           show y
+        plot F2 "Load" of D2
 
         """;
 
@@ -24,6 +25,6 @@ public sealed class NotComputedTests
     {
         using Session session = new();
         session.Run(verb, session.File("w.screwsheet", Text));
-        Assert.Equal($"screwsheet: {before}1 what-if table is kept in the file, not computed by this version.\nscrewsheet: {before}1 correlate line is kept in the file, without effect in this version.\n", session.Error);
+        Assert.Equal($"screwsheet: {before}1 what-if table is not printed here; screwsheet what-if does.\nscrewsheet: {before}1 plot line is kept in the file, without effect in this version.\n", session.Error);
     }
 }

@@ -32,6 +32,9 @@ public sealed class UsageTests
     [InlineData("keep")]
     [InlineData("functions")]
     [InlineData("new")]
+    [InlineData("what-if")]
+    [InlineData("solve")]
+    [InlineData("uncertainty")]
     public void HelpShowsExamplesAndCautions(params string[] verb)
     {
         using Session session = new();

@@ -90,7 +90,7 @@ internal static class Questions
     }
 
     private static bool Taken(Workbook workbook, string sheet, Cell cell) =>
-        cell.Name is { } name && workbook.Find(sheet)!.Names.TryGetValue(name, out CellAddress bearer) && bearer != cell.Address;
+        cell.Name is { } name && workbook.Find(sheet)!.IsTaken(name, cell.Address);
 
     private static IEnumerable<Item> Matches(Session session, string text)
     {

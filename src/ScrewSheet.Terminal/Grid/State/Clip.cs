@@ -116,7 +116,7 @@ internal static class Pasting
 
     private static Cell Typed(Sheet sheet, string piece, CellAddress at, ref int refused)
     {
-        if (CellText.ReadEntry(piece, at) is EntryRead { Cell: var cell } && (cell.Name is null || !sheet.Names.TryGetValue(cell.Name, out CellAddress bearer) || bearer == at)) return cell;
+        if (CellText.ReadEntry(piece, at) is EntryRead { Cell: var cell } && (cell.Name is null || !sheet.IsTaken(cell.Name, at))) return cell;
         refused++;
         return new Cell { Address = at, Content = new NoteContent(string.Concat(piece.Trim().Select(c => char.IsControl(c) ? ' ' : c))) };
     }

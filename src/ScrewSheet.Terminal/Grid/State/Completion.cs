@@ -32,6 +32,7 @@ internal static class Completion
     private static IEnumerable<(KnownWord Word, string Insert)> Words(Session session, Lexicon lexicon)
     {
         foreach ((string name, CellAddress at) in session.Sheet.Names.OrderBy(pair => pair.Key, StringComparer.Ordinal)) yield return (new KnownWord(name, About(session, new CellId(session.SheetName, at))), name);
+        foreach (SheetColumn column in session.Sheet.Columns) yield return (About(column), column.Name);
         foreach (FunctionDefinition own in session.Workbook.Functions) yield return (new KnownWord(own.Name, PlainText.Of(own.Body)), own.Name + "(");
         foreach (KnownWord function in lexicon.Functions) yield return (function, function.Text + "(");
         foreach (Sheet sheet in session.Workbook.Sheets) yield return (new KnownWord(sheet.Name, PlainText.Of("sheet " + sheet.Title)), sheet.Name + ".");
@@ -40,11 +41,20 @@ internal static class Completion
 
     private static IEnumerable<(KnownWord Word, string Insert)> Members(string path, Session session, Lexicon lexicon)
     {
-        if (session.Workbook.Find(path) is { } sheet) return sheet.Names.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => (new KnownWord(pair.Key, About(session, new CellId(path, pair.Value))), pair.Key));
+        if (session.Workbook.Find(path) is { } sheet) return sheet.Names.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => (new KnownWord(pair.Key, About(session, new CellId(path, pair.Value))), pair.Key)).Concat(sheet.Columns.Select(column => (About(column), column.Name)));
+        if (ColumnAt(path, session) is not null) return Lexicon.OfSeries.Select(member => (member, member.Text + (member.Text == "Count" ? "" : "(")));
         if (path == "Math") return new[] { "PI", "Exp(", "Log(", "Log10(", "Abs(", "Min(", "Max(", "Floor(", "Ceiling(", "Sqrt(", "Pow(" }.Select(name => (new KnownWord(name.TrimEnd('('), "mathematics"), name));
         IEnumerable<KnownWord> members = Places.Find(session.Workbook, session.SheetName, path) is { } id && session.Result(id)?.Type is { } type ? lexicon.MembersOf(type) : lexicon.MembersOf(path);
         return members.Select(member => (member, member.Text));
     }
+
+    private static SheetColumn? ColumnAt(string path, Session session)
+    {
+        int dot = path.IndexOf('.', StringComparison.Ordinal);
+        return (dot < 0 ? session.Sheet : session.Workbook.Find(path[..dot]))?.Column(path[(dot + 1)..]);
+    }
+
+    private static KnownWord About(SheetColumn column) => new(column.Name, $"column {CellAddress.ColumnName(column.Column)}{(column.Unit is null ? "" : $" in {column.Unit.Symbol}")}, a series");
 
     private static string About(Session session, CellId id)
     {

@@ -70,6 +70,6 @@ internal static class Edits
             ? cell with { Content = now with { Kept = kept } } : cell;
 
     private static Fault? NameTaken(Session session, Cell cell) =>
-        cell.Name is { } name && session.Sheet.Names.TryGetValue(name, out CellAddress bearer) && bearer != cell.Address
-            ? new Fault(2010, FaultKind.Name, $"{name} is the name of {bearer} already.", "Choose another name.") : null;
+        cell.Name is { } name && session.Sheet.IsTaken(name, cell.Address)
+            ? new Fault(2010, FaultKind.Name, $"{name} is the name of {(session.Sheet.Column(name) is { } column ? "column " + CellAddress.ColumnName(column.Column) : session.Sheet.Names[name])} already.", "Choose another name.") : null;
 }

@@ -21,6 +21,13 @@ internal sealed class Lexicon
         ("Series", "first, last", "the run of cells between two corners"),
     ];
 
+    /// <summary>The members of a series.</summary>
+    public static ImmutableArray<KnownWord> OfSeries { get; } =
+    [
+        new("Count", "how many values"), new("Where", "the values in rows in which another column has a value: Where(mode, \"pull-out\")"),
+        new("WhereNot", "those in rows in which it has another value"), new("Beside", "those in rows in which another column has a value too"),
+    ];
+
     /// <summary>The words of a library.</summary>
     public Lexicon(FunctionLibrary library)
     {
@@ -65,7 +72,7 @@ internal sealed class Lexicon
     /// <summary>The members of a value of that type; empty where it has none.</summary>
     public IEnumerable<KnownWord> MembersOf(CellType type) => type is RecordType record
         ? Library.Record(record.Clr.IsGenericType ? record.Clr.GetGenericTypeDefinition() : record.Clr)?.Members.Select(Word) ?? []
-        : type is TextType ? [new("Length", "how many characters"), new("Contains", "a text stands in it"), new("StartsWith", "it begins so"), new("EndsWith", "it ends so")] : [];
+        : type is SeriesType ? OfSeries : type is TextType ? [new("Length", "how many characters"), new("Contains", "a text stands in it"), new("StartsWith", "it begins so"), new("EndsWith", "it ends so")] : [];
 
     private static KnownWord Word(LibraryMember member) => new(member.Name, member.Declaration.Unit.Length == 0 ? member.Declaration.Meaning : $"{member.Declaration.Meaning} [{member.Declaration.Unit}]");
 }

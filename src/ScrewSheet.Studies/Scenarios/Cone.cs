@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using ScrewSheet.Engine;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Studies.Scenarios;
+
+/// <summary>What a reference of a cell in the cone is: a value that stays, a cell that changes, or a run of both.</summary>
+/// <param name="Id">The cell, or the run's first one.</param>
+/// <param name="Constant">The value that stays; null for a cell that changes, and for one that has none.</param>
+/// <param name="Cell">The place of the cell in the cone, or -1.</param>
+/// <param name="Run">The members of a run; null for one cell.</param>
+internal sealed record ConeInput(CellId Id, CellValue? Constant, int Cell, ImmutableArray<ConeInput>? Run = null)
+{
+    /// <summary>The run or column, where it is one.</summary>
+    public CellReference Reference { get; init; }
+}
+
+/// <summary>A cell that changes with what is varied.</summary>
+/// <param name="Result">What the calculation of the workbook as it stands says about it.</param>
+/// <param name="Varied">Its place among the varied givens, or -1 for a result.</param>
+/// <param name="Inputs">What its references are, by slot.</param>
+/// <param name="Cautions">Those that come with the constants it reads, so always.</param>
+internal sealed record ConeCell(CellResult Result, int Varied, ImmutableArray<ConeInput> Inputs, ImmutableArray<string> Cautions)
+{
+    public CellId Id => Result.Id;
+}
+
+/// <summary>The cells between what is varied and what is shown, each after all it reads; everything else is a constant.</summary>
+internal sealed class Cone
+{
+    private readonly Calculation calculation;
+    private readonly ImmutableArray<CellId> varied;
+    private readonly Dictionary<CellId, int> places = [];
+    private readonly Dictionary<CellId, bool> changes = [];
+    private readonly List<ConeCell> cells = [];
+
+    private Cone(Calculation calculation, ImmutableArray<CellId> varied) => (this.calculation, this.varied) = (calculation, varied);
+
+    public Calculation Calculation => calculation;
+
+    public Workbook Workbook => calculation.Workbook;
+
+    /// <summary>The varied givens, in order.</summary>
+    public ImmutableArray<CellId> Varied => varied;
+
+    /// <summary>The cells that change, in order.</summary>
+    public IReadOnlyList<ConeCell> Cells => cells;
+
+    /// <summary>The place of each shown cell among <see cref="Cells"/>; -1 for one that does not change.</summary>
+    public ImmutableArray<int> Shown { get; private set; } = [];
+
+    /// <summary>The shown cells, in order.</summary>
+    public ImmutableArray<CellId> ShownIds { get; private set; } = [];
+
+    /// <summary>Why some cell could not be bound or read, so that nothing that depends on it can be computed; null where all can.</summary>
+    public CellResult? Unbound { get; private set; }
+
+    /// <summary>The cone of these cells.</summary>
+    public static Cone Of(Calculation calculation, ImmutableArray<CellId> varied, IReadOnlyList<CellId> shown)
+    {
+        Cone cone = new(calculation, varied);
+        foreach (CellId id in shown) cone.Walk(id);
+        cone.ShownIds = [.. shown];
+        cone.Shown = [.. shown.Select(id => cone.places.GetValueOrDefault(id, -1))];
+        return cone;
+    }
+
+    /// <summary>True where a varied given reaches a shown cell.</summary>
+    public bool Reaches(CellId given) => places.ContainsKey(given);
+
+    /// <summary>The varied givens a cell of the cone depends on, by their places.</summary>
+    public ImmutableHashSet<int> Behind(int cell)
+    {
+        var known = new Dictionary<int, ImmutableHashSet<int>>();
+        for (int i = 0; i <= cell; i++)
+        {
+            known[i] = cells[i].Varied >= 0 ? [cells[i].Varied] : [.. cells[i].Inputs.SelectMany(Members).Where(at => at >= 0).SelectMany(at => known[at])];
+        }
+        return known[cell];
+    }
+
+    private static IEnumerable<int> Members(ConeInput input) => input.Run is { } run ? run.Select(member => member.Cell) : [input.Cell];
+
+    /// <summary>Takes in a cell and all it reads, without recursion: a chain may be as long as a sheet.</summary>
+    private void Walk(CellId start)
+    {
+        Stack<(CellId Id, bool Entered)> open = new([(start, false)]);
+        while (open.TryPop(out var top))
+        {
+            if (changes.ContainsKey(top.Id)) continue;
+            CellResult? result = calculation.Cells.GetValueOrDefault(top.Id);
+            if (top.Entered || varied.Contains(top.Id) || result is null || result.Cell.Content is GivenContent) Settle(top.Id, result);
+            else
+            {
+                open.Push((top.Id, true));
+                foreach (CellId read in result.References.SelectMany(Inside))
+                    if (!changes.ContainsKey(read)) open.Push((read, false));
+            }
+        }
+    }
+
+    private void Settle(CellId id, CellResult? result)
+    {
+        int given = varied.IndexOf(id);
+        bool reads = given < 0 && result is { Cell.Content: ResultContent } && result.References.SelectMany(Inside).Any(read => changes.GetValueOrDefault(read));
+        changes[id] = given >= 0 || reads;
+        if (!changes[id]) return;
+        if (given < 0 && result!.Bound is null) Unbound ??= result;
+        places.Add(id, cells.Count);
+        ImmutableArray<ConeInput> inputs = given >= 0 ? [] : [.. result!.References.Select(Input)];
+        cells.Add(new ConeCell(result!, given, inputs, [.. inputs.SelectMany(input => input.Run ?? [input]).Where(input => input.Cell < 0).SelectMany(CautionsOf).Distinct()]));
+    }
+
+    private IEnumerable<string> CautionsOf(ConeInput input) =>
+        (calculation.Cells.GetValueOrDefault(input.Id)?.Cautions ?? []).Select(caution => UsualRange.WithoutValue(caution.Message));
+
+    private ConeInput Input(CellReference reference) =>
+        reference.Last is null ? Input(reference.First) : new ConeInput(reference.First, null, -1, [.. Inside(reference).Select(Input)]) { Reference = reference };
+
+    private ConeInput Input(CellId id) => places.TryGetValue(id, out int place) ? new ConeInput(id, null, place) : new ConeInput(id, calculation.Cells.GetValueOrDefault(id)?.Value, -1);
+
+    /// <summary>The cells a reference reads that are there, row by row.</summary>
+    private IEnumerable<CellId> Inside(CellReference reference)
+    {
+        if (reference.Last is not { } last) return [reference.First];
+        (int left, int right) = Ordered(reference.First.Address.Column, last.Address.Column);
+        (int top, int bottom) = Ordered(reference.First.Address.Row, last.Address.Row);
+        // notes in a column that a cell reads without fault are its headings
+        return (Workbook.Find(reference.First.Sheet)?.Cells.Values ?? []).Where(cell => reference.Column is null || cell.Content is not NoteContent).Select(cell => cell.Address)
+            .Where(at => at.Column >= left && at.Column <= right && at.Row >= top && at.Row <= bottom)
+            .Order().Select(at => new CellId(reference.First.Sheet, at));
+    }
+
+    private static (int, int) Ordered(int a, int b) => (Math.Min(a, b), Math.Max(a, b));
+}

@@ -1,0 +1,190 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using CsvHelper;
+using ScrewSheet.Quantities.Units;
+using ScrewSheet.Studies;
+using ScrewSheet.Studies.Tables;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Terminal.Output;
+
+/// <summary>What-if tables for programs.</summary>
+internal static class WhatIfData
+{
+    /// <summary>Each table as lines of values, with a head that names the units; a blank line between tables.</summary>
+    public static void WriteCsv(IReadOnlyList<(Sheet? Sheet, StudyOutcome<WhatIfTable> Table)> tables, UnitSystem system, TextWriter output)
+    {
+        bool first = true;
+        foreach (var (_, outcome) in tables)
+        {
+            if (!outcome.IsAnswered) continue;
+            if (!first) output.Write("\n");
+            first = false;
+            WhatIfTable table = outcome.Answer;
+            using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { NewLine = "\n" }, leaveOpen: true);
+            csv.WriteRecord([.. table.Axes.Select(axis => Head(axis.Label, axis.Unit)), .. table.Columns.SelectMany(column => new[] { Head(column.Label, UnitOf(column, system)), CsvReport.Harmless(column.Label) + " fault" })]);
+            for (int scenario = 0; scenario < table.Scenarios; scenario++) csv.WriteRecord(Row(table, scenario, system));
+        }
+    }
+
+    /// <summary>One object with all tables; the words are explained in <c>docs/json.md</c>.</summary>
+    public static void WriteJson(Head head, IReadOnlyList<(Sheet? Sheet, StudyOutcome<WhatIfTable> Table)> tables, TextWriter output) => StudyJson.Write(output, head, json =>
+    {
+        json.WriteStartArray("tables");
+        foreach (var (sheet, outcome) in tables) WriteTable(json, sheet, outcome, head.Units);
+        json.WriteEndArray();
+    });
+
+    private static void WriteTable(Utf8JsonWriter json, Sheet? sheet, StudyOutcome<WhatIfTable> outcome, UnitSystem system)
+    {
+        json.WriteStartObject();
+        WhatIfTable? table = outcome.Answer;
+        json.WriteString("sheet", sheet?.Name);
+        json.WriteString("cell", table?.Anchor?.ToString());
+        json.WriteString("title", table?.Title);
+        json.WriteStartArray("vary");
+        foreach (WhatIfAxis axis in table?.Axes ?? []) WriteAxis(json, axis);
+        json.WriteEndArray();
+        json.WriteStartArray("show");
+        foreach (WhatIfColumn column in table?.Columns ?? []) WriteColumn(json, table!, column, system);
+        json.WriteEndArray();
+        StudyJson.WriteNotes(json, table?.Notes ?? []);
+        StudyJson.WriteFault(json, outcome.Fault);
+        json.WriteEndObject();
+    }
+
+    private static void WriteAxis(Utf8JsonWriter json, WhatIfAxis axis)
+    {
+        json.WriteStartObject();
+        json.WriteString("cell", axis.Cell.ToString());
+        json.WriteString("name", axis.Label);
+        json.WriteString("type", axis.Type.Name);
+        json.WriteString("unit", axis.Unit?.Symbol is { Length: > 0 } symbol ? symbol : null);
+        json.WriteStartArray("values");
+        for (int i = 0; i < axis.Values.Length; i++)
+        {
+            if (axis.IsNumeric) json.WriteNumberValue(double.Parse(axis.InUnit(i).ToString("G15", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+            else json.WriteStringValue(axis.Words[i]);
+        }
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteColumn(Utf8JsonWriter json, WhatIfTable table, WhatIfColumn column, UnitSystem system)
+    {
+        Unit? unit = UnitOf(column, system);
+        json.WriteStartObject();
+        json.WriteString("cell", column.Cell.ToString());
+        json.WriteString("name", column.Label);
+        json.WriteString("type", column.Type?.Name);
+        json.WriteString("unit", unit?.Symbol is { Length: > 0 } symbol ? symbol : null);
+        json.WriteStartArray("entries");
+        for (int scenario = 0; scenario < table.Scenarios; scenario++)
+        {
+            CellValue? value = column.Value(scenario);
+            json.WriteStartObject();
+            json.WritePropertyName("value");
+            if (value is null) json.WriteNullValue();
+            else JsonValues.Write(json, value, unit, system);
+            if (SiOf(value) is { } si) json.WriteNumber("si", si);
+            else json.WriteNull("si");
+            json.WriteString("text", value is null ? null : PrintedText.Of(value, column.Format, system, column.IsCheck).ToString());
+            StudyJson.WriteFault(json, column.Fault(scenario));
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        StudyJson.WriteCautions(json, column.Cautions);
+        json.WriteEndObject();
+    }
+
+    private static string Head(string label, Unit? unit) => unit is { Symbol.Length: > 0 } ? $"{CsvReport.Harmless(label)} [{unit.Symbol}]" : CsvReport.Harmless(label);
+
+    private static string[] Row(WhatIfTable table, int scenario, UnitSystem system)
+    {
+        int[] places = table.Places(scenario);
+        IEnumerable<string> givens = table.Axes.Select((axis, i) => axis.IsNumeric ? axis.InUnit(places[i]).ToString("G15", CultureInfo.InvariantCulture) : CsvReport.Harmless(axis.Words[places[i]]));
+        IEnumerable<string> shown = table.Columns.SelectMany(column => new[] { Value(column, scenario, system), column.Fault(scenario) is { } fault ? CsvReport.Harmless(OriginText.Of(fault with { Place = null })) : "" });
+        return [.. givens, .. shown];
+    }
+
+    private static string Value(WhatIfColumn column, int scenario, UnitSystem system)
+    {
+        CellValue? value = column.Value(scenario);
+        if (value is TruthValue truth) return truth.Value ? "true" : "false";
+        if (SiOf(value) is not { } si) return value is null ? "" : CsvReport.Harmless(PrintedText.Of(value, column.Format, system, false).ToString());
+        return (UnitOf(column, system)?.FromSi(si) ?? si).ToString("R", CultureInfo.InvariantCulture);
+    }
+
+    private static double? SiOf(CellValue? value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
+
+    private static Unit? UnitOf(WhatIfColumn column, UnitSystem system) => column.Type is Workbooks.Expressions.QuantityType or Workbooks.Expressions.NumberType ? new StudyFigures(column.Type, column.Format, system).Unit : null;
+}
+
+/// <summary>What the JSON of all studies has in common.</summary>
+internal static class StudyJson
+{
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>One object: title and units, then what the study adds.</summary>
+    public static void Write(TextWriter output, Head head, Action<Utf8JsonWriter> rest)
+    {
+        using MemoryStream bytes = new();
+        using (Utf8JsonWriter json = new(bytes, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("title", head.Title);
+            json.WriteString("units", head.Units == UnitSystem.US ? "US" : "SI");
+            rest(json);
+            json.WriteEndObject();
+        }
+        output.Write(HarmlessJson.Of(System.Text.Encoding.UTF8.GetString(bytes.ToArray())) + "\n");
+    }
+
+    /// <summary>A fault, or null.</summary>
+    public static void WriteFault(Utf8JsonWriter json, Fault? fault)
+    {
+        json.WritePropertyName("fault");
+        if (fault is null)
+        {
+            json.WriteNullValue();
+            return;
+        }
+        json.WriteStartObject();
+        json.WriteString("kind", fault.Kind.ToString().ToLowerInvariant());
+        json.WriteString("message", fault.Sentence);
+        json.WriteString("cause", fault.Cause);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Sentences about a study.</summary>
+    public static void WriteNotes(Utf8JsonWriter json, IEnumerable<Fault> notes)
+    {
+        json.WriteStartArray("notes");
+        foreach (Fault note in notes) json.WriteStringValue(note.Sentence);
+        json.WriteEndArray();
+    }
+
+    /// <summary>Cautions and how often they applied.</summary>
+    public static void WriteCautions(Utf8JsonWriter json, IEnumerable<CautionCount> cautions)
+    {
+        json.WriteStartArray("cautions");
+        foreach (CautionCount caution in cautions)
+        {
+            json.WriteStartObject();
+            json.WriteString("message", caution.Sentence);
+            json.WriteNumber("count", caution.Count);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
+
+    /// <summary>A number, or null where there is none.</summary>
+    public static void WriteNumber(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is { } number && double.IsFinite(number)) json.WriteNumber(name, number);
+        else json.WriteNull(name);
+    }
+}
