@@ -11,12 +11,12 @@ internal static class Program
     private static int Main(string[] args)
     {
         if (args is ["run" or "check" or "keep", _, ..]) Composition.WarmUp();
-        if (args is ["what-if" or "solve" or "uncertainty", _, ..]) Composition.WarmUpStudies();
+        bool isStudy = args is ["what-if" or "solve" or "uncertainty", ..];
+        if (isStudy && args.Length > 1) Composition.WarmUpStudies();
         UTF8Encoding encoding = new(encoderShouldEmitUTF8Identifier: false);
         using StreamWriter output = new(Console.OpenStandardOutput(), encoding, 16 * 1024);
         using StreamWriter error = new(Console.OpenStandardError(), encoding) { AutoFlush = true };
         using CancellationTokenSource stop = new();
-        bool isStudy = args is ["what-if" or "solve" or "uncertainty", ..];
         // other commands end at once; a study may run for minutes and ends with a sentence
         if (isStudy) Console.CancelKeyPress += (_, pressed) =>
         {

@@ -1,4 +1,6 @@
 using ScrewSheet.Engine;
+using ScrewSheet.Studies;
+using ScrewSheet.Studies.Tables;
 using ScrewSheet.TestKit;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
@@ -34,6 +36,21 @@ public sealed class ShippedWorkbooksTests
     {
         byte[] bytes = File.ReadAllBytes(Path.Combine(GoldenFile.Root, "workbooks", file));
         Assert.Equal(bytes, WorkbookText.Write(Read(file)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void ItsTablesAreMade(string file)
+    {
+        Calculation calculation = Calculate(file);
+        foreach (Sheet sheet in calculation.Workbook.Sheets)
+            foreach (WhatIfBlock block in sheet.WhatIfs)
+            {
+                StudyOutcome<WhatIfTable> table = new StudyRunner(Library).WhatIf(calculation, WhatIfRequest.Of(block, sheet.Name).Answer!);
+                Assert.True(table.IsAnswered, table.Fault?.Sentence);
+                Assert.Empty(table.Answer.Notes);
+                Assert.All(table.Answer.Columns, column => Assert.Equal(0, column.FaultCount));
+            }
     }
 
     [Theory]

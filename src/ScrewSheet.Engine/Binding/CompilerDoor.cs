@@ -14,9 +14,9 @@ namespace ScrewSheet.Engine.Binding;
 /// </summary>
 internal sealed class CompilerDoor
 {
-    private static readonly CSharpParseOptions ScriptOptions = new(LanguageVersion.CSharp14, DocumentationMode.None, SourceCodeKind.Script);
+    private const string Head = "static class Cells {\n";
 
-    private static readonly PortableExecutableReference Core = MetadataReference.CreateFromFile(typeof(object).Assembly.Location);
+    private static readonly CSharpParseOptions Language = new(LanguageVersion.CSharp14, DocumentationMode.None);
 
     private static readonly ConditionalWeakTable<FunctionLibrary, Lazy<Compilation>> Worlds = new();
 
@@ -31,14 +31,32 @@ internal sealed class CompilerDoor
     public IReadOnlyList<BoundShape> Bind(IReadOnlyList<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> shapes, IEnumerable<OwnFunction> own)
     {
         (string text, int[] starts) = Write(shapes, own);
-        SyntaxTree tree = CSharpSyntaxTree.ParseText(text, ScriptOptions);
-        Compilation compilation = start.Value.ReplaceSyntaxTree(start.Value.SyntaxTrees.First(), tree);
-        SemanticModel model = compilation.GetSemanticModel(tree);
-        MethodDeclarationSyntax[] methods = [.. tree.GetRoot().DescendantNodes(node => node is CompilationUnitSyntax).OfType<MethodDeclarationSyntax>()];
-        ILookup<int, Diagnostic> syntax = tree.GetDiagnostics().Where(IsError).ToLookup(diagnostic => Index(starts, diagnostic.Location.SourceSpan.Start));
-        bool whole = methods.Length == shapes.Count;
-        return [.. shapes.Select((_, i) => whole ? Shape(model, methods[i], starts[i], syntax[i]) : new BoundShape(null, [.. tree.GetDiagnostics().Where(IsError)], starts[i]))];
+        return Bind(start.Value, text, starts);
     }
+
+    /// <summary>Binds what most expressions consist of, so that the compiler's code for it is loaded; what it says is of no interest.</summary>
+    public static void WarmUp()
+    {
+        const string parameters = "(Quantity r0, double r1, Series<double> r2, Quantity l0)";
+        const string text = $"{Head}static void s0{parameters}{{var v=(F.Sqrt(r0 * r0) / 2.0 + l0) * -r1\n;}}\nstatic void s1{parameters}{{var v=r0 > l0 ? F.Pow(r1, 3.0) : M.Min(1.0, r2.Count)\n;}}\n}}\nstatic class U {{ }}\n";
+        Bind(Prepare(FunctionLibrary.Of()), text, [text.IndexOf("(F.Sqrt", StringComparison.Ordinal), text.IndexOf("r0 >", StringComparison.Ordinal)]);
+    }
+
+    private static BoundShape[] Bind(Compilation world, string text, int[] starts)
+    {
+        SyntaxTree tree = CSharpSyntaxTree.ParseText(text, Language);
+        Compilation compilation = world.ReplaceSyntaxTree(world.SyntaxTrees.First(), tree);
+        SemanticModel model = compilation.GetSemanticModel(tree);
+        MethodDeclarationSyntax[] methods = Methods(tree);
+        ILookup<int, Diagnostic> syntax = tree.GetDiagnostics().Where(IsError).ToLookup(diagnostic => Index(starts, diagnostic.Location.SourceSpan.Start));
+        bool whole = methods.Length == starts.Length;
+        return [.. starts.Select((codeStart, i) => whole ? Shape(model, methods[i], codeStart, syntax[i]) : new BoundShape(null, [.. tree.GetDiagnostics().Where(IsError)], codeStart))];
+    }
+
+    /// <summary>The methods of the cells; none where an expression has broken out of its own.</summary>
+    private static MethodDeclarationSyntax[] Methods(SyntaxTree tree) =>
+        ((CompilationUnitSyntax)tree.GetRoot()).Members is [ClassDeclarationSyntax { Identifier.Text: "Cells" } cells, ClassDeclarationSyntax { Identifier.Text: "U" }]
+            && cells.Members.All(member => member is MethodDeclarationSyntax { Body: not null }) ? [.. cells.Members.Cast<MethodDeclarationSyntax>()] : [];
 
     private static BoundShape Shape(SemanticModel model, MethodDeclarationSyntax method, int codeStart, IEnumerable<Diagnostic> syntax)
     {
@@ -48,7 +66,13 @@ internal sealed class CompilerDoor
         bool single = method.Body.Statements.Count == 1 && value is not null;
         if (errors.IsEmpty && single && model.GetOperation(value!) is { } bound && SoundOperations.Are(bound)) return new BoundShape(bound, [], codeStart);
         if (errors.IsEmpty) errors = [.. model.GetDiagnostics(method.Span).Where(IsError)];
-        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) { Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]) };
+        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) 
+        {
+            Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]),
+            IsMemberOfText = !errors.IsEmpty && errors[0].Id == "CS1061" && method.Span.Contains(errors[0].Location.SourceSpan)
+                && method.FindNode(errors[0].Location.SourceSpan).FirstAncestorOrSelf<MemberAccessExpressionSyntax>() is { } access
+                && model.GetTypeInfo(access.Expression).Type?.SpecialType == SpecialType.System_String,
+        };
     }
 
     /// <summary>For an argument of a wrong type: of which call, which one, and what was given.</summary>
@@ -62,16 +86,16 @@ internal sealed class CompilerDoor
 
     private static (string Text, int[] Starts) Write(IReadOnlyList<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> shapes, IEnumerable<OwnFunction> own)
     {
-        StringBuilder text = new();
+        StringBuilder text = new(Head);
         int[] starts = new int[shapes.Count];
         for (int i = 0; i < shapes.Count; i++)
         {
             (ResolvedExpression expression, ImmutableArray<CellType> slots) = shapes[i];
-            text.Append(CultureInfo.InvariantCulture, $"void s{i}(").AppendJoin(", ", Parameters(expression, slots)).Append("){var v=");
+            text.Append(CultureInfo.InvariantCulture, $"static void s{i}(").AppendJoin(", ", Parameters(expression, slots)).Append("){var v=");
             starts[i] = text.Length;
             text.Append(expression.Code).Append("\n;}\n");
         }
-        return (text.Append(StubWriter.WriteOwn(own)).ToString(), starts);
+        return (text.Append("}\n").Append(StubWriter.WriteOwn(own)).ToString(), starts);
     }
 
     private static IEnumerable<string> Parameters(ResolvedExpression expression, ImmutableArray<CellType> slots) =>
@@ -89,11 +113,9 @@ internal sealed class CompilerDoor
 
     private static Compilation Prepare(FunctionLibrary library)
     {
-        CSharpCompilation world = CSharpCompilation.Create("Lib", [CSharpSyntaxTree.ParseText(StubWriter.Write(library), new CSharpParseOptions(LanguageVersion.CSharp14, DocumentationMode.None))], [Core],
-            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, concurrentBuild: false));
-        CSharpCompilationOptions script = new(OutputKind.DynamicallyLinkedLibrary, scriptClassName: "Cells", concurrentBuild: false,
-            metadataReferenceResolver: new NothingResolver(), sourceReferenceResolver: new NothingSource());
-        return CSharpCompilation.CreateScriptCompilation("Cells", CSharpSyntaxTree.ParseText("", ScriptOptions), [Core, world.ToMetadataReference()], script);
+        CSharpCompilationOptions options = new(OutputKind.DynamicallyLinkedLibrary, concurrentBuild: false, metadataReferenceResolver: new NothingResolver(), sourceReferenceResolver: new NothingSource());
+        CSharpCompilation world = CSharpCompilation.Create("Lib", [CSharpSyntaxTree.ParseText(StubCore.Text + StubWriter.Write(library), Language)], [], options);
+        return CSharpCompilation.Create("Cells", [CSharpSyntaxTree.ParseText("", Language)], [world.ToMetadataReference()], options);
     }
 
     /// <summary>Answers no question for an assembly.</summary>
@@ -129,6 +151,9 @@ internal sealed record BoundShape(IOperation? Operation, ImmutableArray<Diagnost
 {
     /// <summary>When the first error is an argument of a wrong type: which.</summary>
     public WrongArgument? Wrong { get; init; }
+
+    /// <summary>True when the first error is a member that texts do not have.</summary>
+    public bool IsMemberOfText { get; init; }
 }
 
 /// <summary>An argument of a type the parameter does not take.</summary>

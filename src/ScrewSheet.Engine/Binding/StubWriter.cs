@@ -106,13 +106,18 @@ internal static class StubWriter
     {
         string generic = function.Method.IsGenericMethodDefinition ? "<" + string.Join(", ", function.Method.GetGenericArguments().Select(argument => argument.Name)) + ">" : "";
         text.Append("public static ").Append(Erased(function.Method.ReturnType)).Append(' ').Append(function.Name).Append(generic).Append('(');
-        text.AppendJoin(", ", function.Parameters.Select(parameter => $"{Erased(parameter.Clr)} {parameter.Name}{(parameter.HasDefault ? " = default" : "")}")).Append(") => default;\n");
+        text.AppendJoin(", ", function.Method.GetParameters().Select(parameter => $"{Erased(parameter.ParameterType)} {parameter.Name}{(parameter.HasDefaultValue ? " = default" : "")}")).Append(") => default;\n");
     }
 
+    /// <summary>Only what <c>with</c> can change is a record, which costs the compiler many members nobody asks for.</summary>
     private static void Record(StringBuilder text, LibraryRecord record)
     {
         string generic = record.Clr.IsGenericTypeDefinition ? "<" + string.Join(", ", record.Clr.GetGenericArguments().Select(argument => argument.Name)) + ">" : "";
-        text.Append("public sealed record ").Append(record.Clr.Name.Split('`')[0]).Append(generic).Append(" { private ").Append(record.Clr.Name.Split('`')[0]).Append("() {}\n");
+        string name = record.Clr.Name.Split('`')[0];
+        bool changes = record.Members.Any(member => LibraryRecords.CanSet(record.Clr, member));
+        text.Append(changes ? "public sealed record " : "public sealed class ").Append(name).Append(generic).Append(" { private ").Append(name).Append("() {}\n");
+        if (!changes)
+            foreach (string sign in (string[])["==", "!="]) text.Append($"public static bool operator {sign}({name}{generic} a, {name}{generic} b) => true;\n");
         foreach (LibraryMember member in record.Members)
             text.Append("public ").Append(Erased(member.Property.PropertyType)).Append(' ').Append(member.Name).Append(LibraryRecords.CanSet(record.Clr, member) ? " { get; init; }\n" : " => default;\n");
         text.Append("}\n");

@@ -151,12 +151,6 @@ internal sealed partial class Translator
         return null;
     }
 
-    private BoundTextTest TextCall(IInvocationOperation call, string name)
-    {
-        Place place = PlaceOf(call);
-        IOperation?[] given = InOrder(call);
-        if (call.Instance is null || given.Length != 1 || call.TargetMethod.Parameters[0].Type.SpecialType != Microsoft.CodeAnalysis.SpecialType.System_String || !Enum.TryParse(name, out TextOperation operation))
-            throw Refuse(BindingFaults.UnknownMember(name, "A text", null, "It has Length, Contains, StartsWith and EndsWith.", null, place));
-        return new BoundTextTest(operation, Visit(call.Instance), Visit(given[0]!), CellType.Truth, place);
-    }
+    private BoundTextTest TextCall(IInvocationOperation call, string name) =>
+        new(Enum.Parse<TextOperation>(name), Visit(call.Instance!), Visit(InOrder(call)[0]!), CellType.Truth, PlaceOf(call));
 }

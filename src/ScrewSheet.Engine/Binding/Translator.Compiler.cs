@@ -9,8 +9,9 @@ namespace ScrewSheet.Engine.Binding;
 /// <summary>The compiler's errors in plain words; its own id is kept.</summary>
 internal sealed partial class Translator
 {
-    private Fault FromCompiler(ImmutableArray<Diagnostic> errors, WrongArgument? wrong)
+    private Fault FromCompiler(BoundShape shape)
     {
+        (ImmutableArray<Diagnostic> errors, WrongArgument? wrong) = (shape.Errors, shape.Wrong);
         if (errors.IsEmpty) return BindingFaults.NoValue(expression.SourceOf(0, expression.Code.Length));
         Diagnostic error = errors[0];
         Place place = expression.SourceOf(error.Location.SourceSpan.Start - codeStart, error.Location.SourceSpan.Length);
@@ -18,7 +19,7 @@ internal sealed partial class Translator
             return BindingFaults.Wanted(parameter.Type, Given(wrong), $"the parameter {parameter.Name} of {wrong.Function}", place) with { CompilerId = error.Id };
         return error.Id switch
         {
-            "CS0117" or "CS1061" or "CS0234" or "CS0200" or "CS8852" => Member(error.Id, place),
+            "CS0117" or "CS1061" or "CS0234" or "CS0200" or "CS8852" => Member(error.Id, place, shape.IsMemberOfText),
             "CS1501" or "CS7036" or "CS1739" or "CS1740" or "CS1744" => Arguments(error.Id, place),
             "CS0019" or "CS0023" or "CS0029" or "CS0034" or "CS0173" or "CS0266" or "CS0411" or "CS1503" or "CS1929" or "CS8121" or "CS8506" or "CS8130" => BindingFaults.Kinds(error.Id, place),
             "CS0815" or "CS0818" or "CS8917" or "CS0149" or "CS0428" or "CS0119" or "CS0118" => BindingFaults.NoValue(place) with { CompilerId = error.Id },
@@ -47,13 +48,14 @@ internal sealed partial class Translator
         _ => new QuantityType(Quantities.Dimension.None, null),
     };
 
-    private Fault Member(string id, Place place)
+    private Fault Member(string id, Place place, bool ofText)
     {
         int at = expression.Tokens.Select((token, i) => (token, i)).FirstOrDefault(pair => pair.token.Start + 1 == place.Column).i;
         int name = at;
         while (name < expression.Tokens.Length && !(name > 0 && expression.Tokens[name - 1].Is("."))) name++;
         if (name >= expression.Tokens.Length) return BindingFaults.NotInLanguage(id, place);
         string member = expression.Tokens[name].Text;
+        if (ofText) return BindingFaults.UnknownMember(member, "A text", null, "It has Length, Contains, StartsWith and EndsWith.", id, expression.Tokens[name].Place);
         string[] known = [.. library.Records.SelectMany(record => record.Members).Select(m => m.Name).Concat(AllValues(library.Values)).Concat(library.Options.SelectMany(Enum.GetNames)).Where(name => name != member).Distinct()];
         return BindingFaults.UnknownMember(member, "What stands before the point", Nearest.To(member, known), "See the list of functions for its members.", id, expression.Tokens[name].Place);
     }
@@ -78,7 +80,7 @@ internal sealed partial class Translator
         return name switch
         {
             "Sqrt" or "Cbrt" => "one value", "Pow" => "a value and an exponent", "Root" => "a value and the root's degree",
-            "Values" => "values of one kind", "Count" or "Sum" => "a series", "Map" or "Where" or "All" or "Any" => "a series and a lambda", _ => null,
+            "Contains" or "StartsWith" or "EndsWith" => "one text", "Values" => "values of one kind", "Count" or "Sum" => "a series", "Map" or "Where" or "All" or "Any" => "a series and a lambda", _ => null,
         };
     }
 

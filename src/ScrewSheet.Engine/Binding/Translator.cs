@@ -36,7 +36,7 @@ internal sealed partial class Translator
         ResolvedExpression expression, ImmutableArray<CellType> slots, BoundShape shape, FunctionLibrary library, IReadOnlyDictionary<string, OwnFunction> own)
     {
         Translator translator = new(expression, slots, library, own, shape.CodeStart);
-        if (shape.Operation is null) return (null, translator.FromCompiler(shape.Errors, shape.Wrong));
+        if (shape.Operation is null) return (null, translator.FromCompiler(shape));
         try
         {
             BoundExpression tree = translator.Visit(shape.Operation);

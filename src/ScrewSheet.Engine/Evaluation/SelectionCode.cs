@@ -30,8 +30,8 @@ internal sealed class SelectionCode(SelectionOperation operation, RowTest? test)
     private bool Stays(Frame frame, IRows picking, int place, object[] wanted)
     {
         if (operation == SelectionOperation.Beside) return true;
-        if (test is not null) return picking is TextSeries texts ? test.Holds(frame, texts.Texts[place]) : test.Holds(frame, ((Series)picking).Si[place]);
-        object found = picking is TextSeries said ? said.Texts[place] : ((Series)picking).Si[place];
+        if (test is not null) return test.Holds(frame, picking, place);
+        object found = picking is TextSeries texts ? texts.Texts[place] : ((Series)picking).Si[place];
         return wanted.Contains(found) == (operation == SelectionOperation.Where);
     }
 
@@ -60,27 +60,5 @@ internal sealed class SelectionCode(SelectionOperation operation, RowTest? test)
         HashSet<string> known = new(texts.Texts, StringComparer.Ordinal);
         foreach (string word in wanted.Cast<string>())
             if (!known.Contains(word)) throw new EvaluationException(EvaluationFaults.NoSuchText(word, Nearest.To(word, known), [.. known.Order(StringComparer.Ordinal).Take(Named)], known.Count));
-    }
-}
-
-/// <summary>A lambda asked row by row.</summary>
-internal sealed class RowTest(int parameter, Func<Frame, object> test)
-{
-    /// <summary>Asks it of a number or quantity.</summary>
-    public bool Holds(Frame frame, double value)
-    {
-        frame.Budget.Step();
-        if (frame.ParameterSi.Length <= parameter) Array.Resize(ref frame.ParameterSi, parameter + 1);
-        frame.ParameterSi[parameter] = value;
-        return (bool)test(frame);
-    }
-
-    /// <summary>Asks it of a text.</summary>
-    public bool Holds(Frame frame, string value)
-    {
-        frame.Budget.Step();
-        if (frame.ParameterOthers.Length <= parameter) Array.Resize(ref frame.ParameterOthers, parameter + 1);
-        frame.ParameterOthers[parameter] = value;
-        return (bool)test(frame);
     }
 }

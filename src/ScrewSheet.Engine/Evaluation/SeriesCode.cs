@@ -30,9 +30,9 @@ internal sealed class SeriesCode(SeriesOperation operation, int parameter, Func<
         return operation switch
         {
             SeriesOperation.Map => Mapped(frame, values),
-            SeriesOperation.Where => values.Take(ImmutableArray.CreateRange(Enumerable.Range(0, values.Count).Where(place => Holds(frame, values, place)))),
-            SeriesOperation.All => Enumerable.Range(0, values.Count).All(place => Holds(frame, values, place)),
-            _ => (object)Enumerable.Range(0, values.Count).Any(place => Holds(frame, values, place)),
+            SeriesOperation.Where => values.Take(ImmutableArray.CreateRange(Enumerable.Range(0, values.Count).Where(place => asked!.Holds(frame, values, place)))),
+            SeriesOperation.All => Enumerable.Range(0, values.Count).All(place => asked!.Holds(frame, values, place)),
+            _ => (object)Enumerable.Range(0, values.Count).Any(place => asked!.Holds(frame, values, place)),
         };
     }
 
@@ -41,25 +41,10 @@ internal sealed class SeriesCode(SeriesOperation operation, int parameter, Func<
         double[] made = new double[values.Count];
         for (int i = 0; i < made.Length; i++)
         {
-            Put(frame, values, i);
+            RowTest.Put(frame, parameter, values, i);
             made[i] = map!(frame);
         }
         Series series = SeriesFactory.Make(((SeriesType)type).Element, made);
         return values.Rows.IsEmpty ? series : series.InRows(values.Rows);
-    }
-
-    private bool Holds(Frame frame, IRows values, int place) => values is TextSeries texts ? asked!.Holds(frame, texts.Texts[place]) : asked!.Holds(frame, ((Series)values).Si[place]);
-
-    private void Put(Frame frame, IRows values, int place)
-    {
-        frame.Budget.Step();
-        if (values is TextSeries texts)
-        {
-            if (frame.ParameterOthers.Length <= parameter) Array.Resize(ref frame.ParameterOthers, parameter + 1);
-            frame.ParameterOthers[parameter] = texts.Texts[place];
-            return;
-        }
-        if (frame.ParameterSi.Length <= parameter) Array.Resize(ref frame.ParameterSi, parameter + 1);
-        frame.ParameterSi[parameter] = ((Series)values).Si[place];
     }
 }

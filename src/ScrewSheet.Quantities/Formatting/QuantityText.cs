@@ -27,6 +27,24 @@ public static class QuantityText
         return symbol.Length == 0 ? number : $"{number} {symbol}";
     }
 
+    /// <summary>A difference of two values: without the zero of a scale, so that one in °C is in K.</summary>
+    /// <param name="si">The difference in coherent SI; finite.</param>
+    /// <param name="unit">The unit the values are shown in.</param>
+    /// <param name="digits">How many digits.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The difference is not finite.</exception>
+    public static string WriteDifference(double si, Unit unit, Digits digits)
+    {
+        string number = NumberText.Format(DifferenceInUnit(si, unit), digits);
+        return unit.Symbol.Length == 0 ? number : $"{number} {(unit.Symbol == "°C" ? "K" : unit.Symbol)}";
+    }
+
+    /// <summary>A difference as a number in the unit.</summary>
+    public static double DifferenceInUnit(double si, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return si * unit.Divisor / unit.Multiplier;
+    }
+
     private static double InUnit(double si, Unit unit)
     {
         double shown = unit.FromSi(si);

@@ -44,7 +44,7 @@ internal sealed class FunctionTrials(FunctionLibrary library, int points = Funct
         for (int point = 0; point < points; point++)
         {
             for (int i = 0; i < si.Length; i++) si[i] = At(call.Function.Parameters[i], Next(ref state), point % 3);
-            Evaluated evaluated = trees.Run(tree, [.. si.Select((value, i) => Wrap(slots[i].Type, value))]);
+            Evaluated evaluated = trees.Run(tree, [.. si.Select((value, i) => Scenarios.GivenValues.Number(slots[i].Type, value))]);
             double? ours = Formula(call.Function, formula, si);
             double? theirs = evaluated.Value is TruthValue truth ? truth.Value ? 1 : 0 : Scenarios.ConeEvaluation.SiOf(evaluated.Value);
             if (ours is null != theirs is null) return false;
@@ -66,8 +66,6 @@ internal sealed class FunctionTrials(FunctionLibrary library, int points = Funct
             return null;
         }
     }
-
-    private static CellValue Wrap(CellType type, double si) => type is QuantityType quantity ? new QuantityValue(si, quantity) : new NumberValue(si);
 
     /// <summary>A value inside the limits: in the usual range, evenly over the limits, or over the powers of ten between them.</summary>
     private static double At(LibraryParameter parameter, double share, int way)

@@ -34,6 +34,7 @@ internal sealed class Cone
     private readonly Dictionary<CellId, int> places = [];
     private readonly Dictionary<CellId, bool> changes = [];
     private readonly List<ConeCell> cells = [];
+    private readonly List<ImmutableHashSet<int>> behind = [];
 
     private Cone(Calculation calculation, ImmutableArray<CellId> varied) => (this.calculation, this.varied) = (calculation, varied);
 
@@ -70,15 +71,7 @@ internal sealed class Cone
     public bool Reaches(CellId given) => places.ContainsKey(given);
 
     /// <summary>The varied givens a cell of the cone depends on, by their places.</summary>
-    public ImmutableHashSet<int> Behind(int cell)
-    {
-        var known = new Dictionary<int, ImmutableHashSet<int>>();
-        for (int i = 0; i <= cell; i++)
-        {
-            known[i] = cells[i].Varied >= 0 ? [cells[i].Varied] : [.. cells[i].Inputs.SelectMany(Members).Where(at => at >= 0).SelectMany(at => known[at])];
-        }
-        return known[cell];
-    }
+    public ImmutableHashSet<int> Behind(int cell) => behind[cell];
 
     private static IEnumerable<int> Members(ConeInput input) => input.Run is { } run ? run.Select(member => member.Cell) : [input.Cell];
 
@@ -94,7 +87,7 @@ internal sealed class Cone
             else
             {
                 open.Push((top.Id, true));
-                foreach (CellId read in result.References.SelectMany(Inside))
+                foreach (CellId read in result.References.SelectMany(reference => ReadCells.Of(Workbook, reference)))
                     if (!changes.ContainsKey(read)) open.Push((read, false));
             }
         }
@@ -103,12 +96,13 @@ internal sealed class Cone
     private void Settle(CellId id, CellResult? result)
     {
         int given = varied.IndexOf(id);
-        bool reads = given < 0 && result is { Cell.Content: ResultContent } && result.References.SelectMany(Inside).Any(read => changes.GetValueOrDefault(read));
+        bool reads = given < 0 && result is { Cell.Content: ResultContent } && result.References.SelectMany(reference => ReadCells.Of(Workbook, reference)).Any(read => changes.GetValueOrDefault(read));
         changes[id] = given >= 0 || reads;
         if (!changes[id]) return;
         if (given < 0 && result!.Bound is null) Unbound ??= result;
         places.Add(id, cells.Count);
         ImmutableArray<ConeInput> inputs = given >= 0 ? [] : [.. result!.References.Select(Input)];
+        behind.Add(given >= 0 ? [given] : [.. inputs.SelectMany(Members).Where(at => at >= 0).SelectMany(at => behind[at])]);
         cells.Add(new ConeCell(result!, given, inputs, [.. inputs.SelectMany(input => input.Run ?? [input]).Where(input => input.Cell < 0).SelectMany(CautionsOf).Distinct()]));
     }
 
@@ -116,21 +110,7 @@ internal sealed class Cone
         (calculation.Cells.GetValueOrDefault(input.Id)?.Cautions ?? []).Select(caution => UsualRange.WithoutValue(caution.Message));
 
     private ConeInput Input(CellReference reference) =>
-        reference.Last is null ? Input(reference.First) : new ConeInput(reference.First, null, -1, [.. Inside(reference).Select(Input)]) { Reference = reference };
+        reference.Last is null ? Input(reference.First) : new ConeInput(reference.First, null, -1, [.. ReadCells.Of(Workbook, reference).Select(Input)]) { Reference = reference };
 
     private ConeInput Input(CellId id) => places.TryGetValue(id, out int place) ? new ConeInput(id, null, place) : new ConeInput(id, calculation.Cells.GetValueOrDefault(id)?.Value, -1);
-
-    /// <summary>The cells a reference reads that are there, row by row.</summary>
-    private IEnumerable<CellId> Inside(CellReference reference)
-    {
-        if (reference.Last is not { } last) return [reference.First];
-        (int left, int right) = Ordered(reference.First.Address.Column, last.Address.Column);
-        (int top, int bottom) = Ordered(reference.First.Address.Row, last.Address.Row);
-        // notes in a column that a cell reads without fault are its headings
-        return (Workbook.Find(reference.First.Sheet)?.Cells.Values ?? []).Where(cell => reference.Column is null || cell.Content is not NoteContent).Select(cell => cell.Address)
-            .Where(at => at.Column >= left && at.Column <= right && at.Row >= top && at.Row <= bottom)
-            .Order().Select(at => new CellId(reference.First.Sheet, at));
-    }
-
-    private static (int, int) Ordered(int a, int b) => (Math.Min(a, b), Math.Max(a, b));
 }

@@ -54,11 +54,8 @@ internal sealed class ScenarioModel
     /// <summary>The values of all varied givens where the numeric ones are these.</summary>
     public void Put(CellValue[] into, Func<int, double> numbers)
     {
-        for (int i = 0; i < into.Length; i++) into[i] = Inputs[i] < 0 ? Values[i] : Wrap(Values[i], numbers(Inputs[i]));
+        for (int i = 0; i < into.Length; i++) into[i] = Inputs[i] < 0 ? Values[i] : GivenValues.Number(Values[i].Type, numbers(Inputs[i]));
     }
-
-    /// <summary>A number or quantity of the type another has.</summary>
-    public static CellValue Wrap(CellValue like, double si) => like is QuantityValue quantity ? quantity with { Si = si } : new NumberValue(si);
 
     private static bool Agrees(ScenarioModel model, Kernel kernel, int shown, ConeEvaluation evaluation, double[] probe)
     {

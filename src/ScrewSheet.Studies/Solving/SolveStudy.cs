@@ -176,7 +176,7 @@ internal sealed class SolveStudy
 
     private Unit ByUnit => UnitOf(byType, given.Cell.Format);
 
-    private Unit UnitOf(CellType of, DisplayFormat? format) => of is QuantityType quantity ? ValueText.UnitOf(quantity, format, calculation.Workbook.Head.Units) : format?.Unit ?? UnitTable.Number;
+    private Unit UnitOf(CellType of, DisplayFormat? format) => ValueText.UnitOf(of, format, calculation.Workbook.Head.Units);
 
     private string ByText(double si) => QuantityText.Write(si, ByUnit, new Digits(5, true));
 

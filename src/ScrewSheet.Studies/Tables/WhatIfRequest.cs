@@ -35,9 +35,8 @@ public sealed record WhatIfRequest
     public static StudyOutcome<WhatIfRequest> Of(WhatIfBlock block, string sheet)
     {
         ArgumentNullException.ThrowIfNull(block);
-        return Read(block.Vary, block.Show) is { IsAnswered: true } read
-            ? read.Answer with { Sheet = sheet, Title = block.Title, Anchor = block.Anchor, Place = block.Place }
-            : Read(block.Vary, block.Show);
+        StudyOutcome<WhatIfRequest> read = Read(block.Vary, block.Show);
+        return read.IsAnswered ? read.Answer with { Sheet = sheet, Title = block.Title, Anchor = block.Anchor, Place = block.Place } : read;
     }
 
     /// <summary>The request some lines make, without the words <c>vary</c> and <c>show</c>.</summary>

@@ -30,7 +30,7 @@ internal sealed class Draws
     /// <param name="count">How many draws.</param>
     public void Fill(int purpose, long block, double[][] into, int count)
     {
-        Xoshiro256StarStar stream = new(SeedOf((uint)((block << 3) | (uint)purpose)), false);
+        Xoshiro256StarStar stream = new(SeedOf(seed, (uint)((block << 3) | (uint)purpose)), false);
         if (correlations.IsPlain)
         {
             for (int i = 0; i < count; i++)
@@ -53,15 +53,27 @@ internal sealed class Draws
     /// <summary>Between 0 and 1, neither included.</summary>
     private static double Open(Xoshiro256StarStar stream) => stream.NextDouble() + (1.0 / (1UL << 54));
 
-    /// <summary>Another seed for each block: the steps can be undone, so no two blocks of a study share one (the finishing steps of MurmurHash3, A. Appleby).</summary>
-    private int SeedOf(uint block)
+    /// <summary>
+    /// Another seed for each block. The seed of the study chooses both a multiplier, which is odd so that no two blocks of a study share a stream, and what is added: were it
+    /// only added or combined by exclusive or, studies with neighbouring seeds would draw the same blocks in another order.
+    /// </summary>
+    internal static int SeedOf(ulong seed, uint block)
     {
         unchecked
         {
-            uint x = block ^ (uint)seed ^ ((uint)(seed >> 32) * 0x9E3779B1);
+            uint low = Mixed((uint)seed + 0x9E3779B9), high = Mixed((uint)(seed >> 32) ^ low);
+            return (int)Mixed((block * (high | 1)) + Mixed(low ^ (high << 16)));
+        }
+    }
+
+    /// <summary>The finishing steps of MurmurHash3 (A. Appleby); they can be undone.</summary>
+    private static uint Mixed(uint x)
+    {
+        unchecked
+        {
             x = (x ^ (x >> 16)) * 0x85EBCA6B;
             x = (x ^ (x >> 13)) * 0xC2B2AE35;
-            return (int)(x ^ (x >> 16));
+            return x ^ (x >> 16);
         }
     }
 }

@@ -13,6 +13,7 @@ internal sealed class Spread
 
     private readonly double centre, scale;
     private readonly long[] counts = new long[Bins];
+    private long[]? below;
 
     public Spread(double centre, double scale) => (this.centre, this.scale) = (centre, Math.Max(scale, Math.Max(Math.Abs(centre) * 1e-15, 1e-300)));
 
@@ -25,6 +26,7 @@ internal sealed class Spread
         double place = (Math.Asinh((value - centre) / scale) + Reach) * (Bins / (2 * Reach));
         counts[(int)Math.Clamp(place, 0, Bins - 1)]++;
         Count++;
+        below = null;
     }
 
     /// <summary>Adds another's draws, counted in the same bins.</summary>
@@ -32,19 +34,31 @@ internal sealed class Spread
     {
         for (int i = 0; i < Bins; i++) counts[i] += other.counts[i];
         Count += other.Count;
+        below = null;
     }
 
     /// <summary>The value below which that share of the draws lies.</summary>
     public double Quantile(double share)
     {
+        if (Count == 0) return centre;
+        long[] sums = below ??= Below();
         double wanted = share * Count;
-        long sum = 0;
-        for (int i = 0; i < Bins; i++)
+        int low = 0, high = Bins - 1;
+        while (low < high)
         {
-            if (counts[i] > 0 && sum + counts[i] >= wanted) return Value(i + Math.Clamp((wanted - sum) / counts[i], 0, 1));
-            sum += counts[i];
+            int middle = (low + high) / 2;
+            if (sums[middle + 1] >= wanted && sums[middle + 1] > 0) high = middle;
+            else low = middle + 1;
         }
-        return centre;
+        return Value(low + Math.Clamp((wanted - sums[low]) / Math.Max(1, counts[low]), 0, 1));
+    }
+
+    /// <summary>How many draws lie below each bin.</summary>
+    private long[] Below()
+    {
+        long[] sums = new long[Bins + 1];
+        for (int i = 0; i < Bins; i++) sums[i + 1] = sums[i] + counts[i];
+        return sums;
     }
 
     /// <summary>The shortest interval that holds that share of the draws (JCGM 101:2008, 5.3.4).</summary>

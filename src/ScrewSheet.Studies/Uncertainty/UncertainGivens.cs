@@ -20,7 +20,7 @@ internal static class UncertainGivens
             if (!seen.Add(id) || calculation.Cells.GetValueOrDefault(id) is not { } result) continue;
             if (result.Cell.Content is GivenContent { Tolerance: not null } && ConeEvaluation.SiOf(result.Value) is not null) found.Add(result);
             foreach (CellReference reference in result.References)
-                foreach (CellId read in Inside(calculation.Workbook, reference)) open.Push(read);
+                foreach (CellId read in ReadCells.Of(calculation.Workbook, reference)) open.Push(read);
         }
         List<string> sheets = [.. calculation.Workbook.Sheets.Select(sheet => sheet.Name)];
         return [.. found.OrderBy(result => sheets.IndexOf(result.Id.Sheet)).ThenBy(result => result.Id.Address).Select(result => Of(calculation.Workbook, result))];
@@ -42,14 +42,5 @@ internal static class UncertainGivens
         double half = tolerance.Relative ? Math.Abs(si) * tolerance.HalfWidthSi : tolerance.HalfWidthSi;
         return new UncertainGiven(result.Id, CellNaming.Label(workbook, result.Id), GivenValues.TypeOf(result)!, result.Cell.Format, si, half, tolerance.Shape, tolerance.DegreesOfFreedom ?? double.PositiveInfinity,
             content.Within?.FromSi ?? double.NegativeInfinity, content.Within?.ToSi ?? double.PositiveInfinity);
-    }
-
-    private static IEnumerable<CellId> Inside(Workbook workbook, CellReference reference)
-    {
-        if (reference.Last is not { } last) return [reference.First];
-        (CellAddress a, CellAddress b) = (reference.First.Address, last.Address);
-        return (workbook.Find(reference.First.Sheet)?.Cells.Values ?? []).Where(cell => reference.Column is null || cell.Content is not NoteContent).Select(cell => cell.Address)
-            .Where(at => at.Column >= Math.Min(a.Column, b.Column) && at.Column <= Math.Max(a.Column, b.Column) && at.Row >= Math.Min(a.Row, b.Row) && at.Row <= Math.Max(a.Row, b.Row))
-            .Select(at => new CellId(reference.First.Sheet, at));
     }
 }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ScrewSheet.Quantities.Units;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Studies.Faults;
 using ScrewSheet.Studies.Scenarios;
 using ScrewSheet.Workbooks.Diagnostics;
@@ -129,10 +129,6 @@ internal sealed class UncertaintyStudy
         yield return UncertaintyNotes.Disagree(Difference(report, low), Difference(report, high), Difference(report, allowed), digits);
     }
 
-    private string Difference(UncertaintyReport report, double si)
-    {
-        Unit unit = report.Type is QuantityType quantity ? ValueText.UnitOf(quantity, report.Format, calculation.Workbook.Head.Units) : report.Format?.Unit ?? UnitTable.Number;
-        string figure = Quantities.Formatting.NumberText.Format(si * unit.Divisor / unit.Multiplier, new Quantities.Formatting.Digits(2, true));
-        return unit.Symbol.Length == 0 ? figure : $"{figure} {unit.Symbol}";
-    }
+    private string Difference(UncertaintyReport report, double si) =>
+        QuantityText.WriteDifference(si, ValueText.UnitOf(report.Type, report.Format, calculation.Workbook.Head.Units), new Digits(2, true));
 }

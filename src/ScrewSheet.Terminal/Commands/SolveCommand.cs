@@ -1,11 +1,6 @@
 using System.CommandLine;
-using ScrewSheet.Studies;
 using ScrewSheet.Studies.Solving;
-using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Diagnostics;
-using ScrewSheet.Workbooks.Model;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Commands;
 
@@ -40,21 +35,16 @@ internal static class SolveCommand
         };
         verb.SetAction(parsed => Run(shell, parsed.GetRequiredValue(file), parsed.GetRequiredValue(format), new SolveRequest
         {
-            Cell = At(parsed.GetRequiredValue(cell)), Equal = At(parsed.GetRequiredValue(equal)), By = At(parsed.GetRequiredValue(by)),
-            From = parsed.GetValue(from) is { } low ? At(low) : null, To = parsed.GetValue(to) is { } high ? At(high) : null,
+            Cell = AskedStudy.At(parsed.GetRequiredValue(cell)), Equal = AskedStudy.At(parsed.GetRequiredValue(equal)), By = AskedStudy.At(parsed.GetRequiredValue(by)),
+            From = parsed.GetValue(from) is { } low ? AskedStudy.At(low) : null, To = parsed.GetValue(to) is { } high ? AskedStudy.At(high) : null,
         }));
         return verb;
     }
 
     private static int Run(Shell shell, string path, string format, SolveRequest request)
     {
-        Workbook workbook = WorkbookFile.Read(path).Workbook;
-        ICalculator calculator = shell.Calculator();
-        Calculation calculation = calculator.Calculate(workbook);
-        StudyOutcome<Solution> solved = calculator.Studies.Solve(calculation, request, shell.Stop);
-        WorkbookFile.ReportFaults(shell, path, calculation);
-        if (!solved.IsAnswered) throw new UserMistake(PlainText.Of(solved.Fault.Sentence));
-        SolveReport report = new(solved.Answer, workbook.Head);
+        AskedStudy<Solution> solved = AskedStudy.Of(shell, path, (studies, calculation) => studies.Solve(calculation, request, shell.Stop));
+        SolveReport report = new(solved.Answer, solved.Calculation.Workbook.Head);
         switch (format)
         {
             case "json": report.WriteJson(shell.Output); break;
@@ -62,8 +52,6 @@ internal static class SolveCommand
             default: StyledLine.Write(shell.Output, report.Lines(shell.Width), shell.Colour); break;
         }
         shell.Output.Flush();
-        return solved.Answer.Answer is null || !calculation.Faults.IsEmpty ? ExitCode.Bad : ExitCode.Fine;
+        return solved.Exit(solved.Answer.Answer is null);
     }
-
-    private static PlacedText At(string text) => new(text.Trim(), new Place(0, 1));
 }

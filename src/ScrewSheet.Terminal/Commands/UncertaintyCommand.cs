@@ -1,12 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
-using ScrewSheet.Studies;
 using ScrewSheet.Studies.Uncertainty;
-using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Commands;
 
@@ -35,27 +31,23 @@ internal static class UncertaintyCommand
         };
         verb.SetAction(parsed => Run(shell, parsed.GetRequiredValue(file), parsed.GetRequiredValue(format), new UncertaintyRequest
         {
-            Cell = new PlacedText(parsed.GetRequiredValue(cell).Trim(), new Place(0, 1)), Samples = Whole<long>(parsed.GetValue(samples), "--samples"), Seed = Whole<ulong>(parsed.GetValue(seed), "--seed"),
+            Cell = AskedStudy.At(parsed.GetRequiredValue(cell)), Samples = Whole<long>(parsed.GetValue(samples), "--samples"), Seed = Whole<ulong>(parsed.GetValue(seed), "--seed"),
         }));
         return verb;
     }
 
     private static int Run(Shell shell, string path, string format, UncertaintyRequest request)
     {
-        Workbook workbook = WorkbookFile.Read(path).Workbook;
-        ICalculator calculator = shell.Calculator();
-        Calculation calculation = calculator.Calculate(workbook);
-        StudyOutcome<UncertaintyReport> studied = calculator.Studies.Uncertainty(calculation, request, null, shell.Stop);
-        WorkbookFile.ReportFaults(shell, path, calculation);
-        if (!studied.IsAnswered) throw new UserMistake(PlainText.Of(studied.Fault.Sentence));
+        AskedStudy<UncertaintyReport> studied = AskedStudy.Of(shell, path, (studies, calculation) => studies.Uncertainty(calculation, request, null, shell.Stop));
+        Head head = studied.Calculation.Workbook.Head;
         switch (format)
         {
-            case "json": UncertaintyData.WriteJson(studied.Answer, workbook.Head, shell.Output); break;
-            case "csv": UncertaintyData.WriteCsv(studied.Answer, workbook.Head, shell.Output); break;
-            default: StyledLine.Write(shell.Output, UncertaintyText.Lines(studied.Answer, workbook.Head, shell.Width), shell.Colour); break;
+            case "json": UncertaintyData.WriteJson(studied.Answer, head, shell.Output); break;
+            case "csv": UncertaintyData.WriteCsv(studied.Answer, head, shell.Output); break;
+            default: StyledLine.Write(shell.Output, UncertaintyText.Lines(studied.Answer, head, shell.Width), shell.Colour); break;
         }
         shell.Output.Flush();
-        return studied.Answer.Faulted > 0 || !calculation.Faults.IsEmpty ? ExitCode.Bad : ExitCode.Fine;
+        return studied.Exit(studied.Answer.Faulted > 0);
     }
 
     private static T? Whole<T>(string? text, string option) where T : struct, System.Numerics.INumber<T>

@@ -61,8 +61,7 @@ internal static class WhatIfCommand
 
     private static StudyOutcome<WhatIfTable> Asked(StudyRunner studies, Calculation calculation, string[] vary, string[] show, CancellationToken stop)
     {
-        static PlacedText At(string text) => new(text, new Place(0, 1));
-        StudyOutcome<WhatIfRequest> request = WhatIfRequest.Read(vary.Select(At), show.Select(At));
+        StudyOutcome<WhatIfRequest> request = WhatIfRequest.Read(vary.Select(AskedStudy.At), show.Select(AskedStudy.At));
         StudyOutcome<WhatIfTable> table = request.IsAnswered ? studies.WhatIf(calculation, request.Answer, null, stop) : request.Fault;
         return table.IsAnswered ? table : throw new UserMistake(PlainText.Of(table.Fault.Sentence));
     }

@@ -67,25 +67,25 @@ internal sealed class SolveReport
     }
 
     /// <summary>One object.</summary>
-    public void WriteJson(TextWriter output) => StudyJson.Write(output, head, json =>
+    public void WriteJson(TextWriter output) => JsonPage.Write(output, head, json =>
     {
         json.WriteString("cell", solution.Cell.ToString());
         json.WriteString("name", solution.Label);
         json.WriteString("unit", cell.Symbol);
-        StudyJson.WriteNumber(json, "target", cell.Number(solution.TargetSi));
+        JsonPage.WriteNumber(json, "target", cell.Number(solution.TargetSi));
         json.WriteString("by", solution.By.ToString());
         json.WriteString("byName", solution.ByLabel);
         json.WriteString("byUnit", by.Symbol);
-        StudyJson.WriteNumber(json, "value", solution.Answer is { } answer ? by.Number(answer.Si) : null);
-        StudyJson.WriteNumber(json, "si", solution.Answer?.Si);
+        JsonPage.WriteNumber(json, "value", solution.Answer is { } answer ? by.Number(answer.Si) : null);
+        JsonPage.WriteNumber(json, "si", solution.Answer?.Si);
         json.WriteStartArray("found");
         foreach (Root root in solution.Roots)
         {
             json.WriteStartObject();
-            StudyJson.WriteNumber(json, "value", by.Number(root.Si));
-            StudyJson.WriteNumber(json, "si", root.Si);
-            StudyJson.WriteNumber(json, "result", root.Kind == RootKind.Turning ? null : cell.Number(root.ResultSi));
-            StudyJson.WriteNumber(json, "residual", root.Kind == RootKind.Turning ? by.InUnit(root.ResidualSi) : cell.InUnit(root.ResidualSi));
+            JsonPage.WriteNumber(json, "value", by.Number(root.Si));
+            JsonPage.WriteNumber(json, "si", root.Si);
+            JsonPage.WriteNumber(json, "result", root.Kind == RootKind.Turning ? null : cell.Number(root.ResultSi));
+            JsonPage.WriteNumber(json, "residual", root.Kind == RootKind.Turning ? by.InUnit(root.ResidualSi) : cell.InUnit(root.ResidualSi));
             json.WriteString("kind", Kind(root));
             if (root.Kind == RootKind.Turning) json.WriteBoolean("holdsBelow", root.HoldsBelow);
             else json.WriteNull("holdsBelow");
@@ -95,13 +95,13 @@ internal sealed class SolveReport
         json.WriteStartArray("jumps");
         foreach (double jump in solution.Jumps) json.WriteNumberValue(by.Unit.FromSi(jump));
         json.WriteEndArray();
-        StudyJson.WriteNumber(json, "from", by.Number(solution.FromSi));
-        StudyJson.WriteNumber(json, "to", by.Number(solution.ToSi));
-        StudyJson.WriteNumber(json, "least", cell.Number(solution.LeastSi));
-        StudyJson.WriteNumber(json, "most", cell.Number(solution.MostSi));
+        JsonPage.WriteNumber(json, "from", by.Number(solution.FromSi));
+        JsonPage.WriteNumber(json, "to", by.Number(solution.ToSi));
+        JsonPage.WriteNumber(json, "least", cell.Number(solution.LeastSi));
+        JsonPage.WriteNumber(json, "most", cell.Number(solution.MostSi));
         json.WriteNumber("tried", solution.Tried);
         json.WriteNumber("faulted", solution.Faulted);
-        StudyJson.WriteNotes(json, solution.Notes);
+        JsonPage.WriteNotes(json, solution.Notes);
     });
 
     private static string Kind(Root root) => root.Kind switch { RootKind.Crossing => "crossing", RootKind.Touching => "touching", _ => "turning" };

@@ -13,20 +13,16 @@ namespace ScrewSheet.Terminal.Output;
 internal readonly record struct StudyFigures(CellType Type, DisplayFormat? Format, UnitSystem System)
 {
     /// <summary>The unit they are shown in; no symbol for a number.</summary>
-    public Unit Unit => Type is QuantityType quantity ? ValueText.UnitOf(quantity, Format, System) : Format?.Unit ?? UnitTable.Number;
+    public Unit Unit => ValueText.UnitOf(Type, Format, System);
 
     /// <summary>A value with its unit.</summary>
     public string Value(double si, Digits? digits = null) => double.IsFinite(si) ? QuantityText.Write(si, Unit, digits ?? Format?.Digits) : "none";
 
     /// <summary>A difference with its unit: without the zero of a scale.</summary>
-    public string Difference(double si, int digits = 3)
-    {
-        string figure = NumberText.Format(InUnit(si), new Digits(digits, true));
-        return Unit.Symbol.Length == 0 ? figure : $"{figure} {DifferenceSymbol}";
-    }
+    public string Difference(double si, int digits = 3) => QuantityText.WriteDifference(si, Unit, new Digits(digits, true));
 
     /// <summary>A difference as a number in the unit.</summary>
-    public double InUnit(double si) => si * Unit.Divisor / Unit.Multiplier;
+    public double InUnit(double si) => QuantityText.DifferenceInUnit(si, Unit);
 
     /// <summary>A value as a number in the unit, or null where there is none.</summary>
     public double? Number(double si) => double.IsFinite(si) ? Unit.FromSi(si) : null;
@@ -39,6 +35,4 @@ internal readonly record struct StudyFigures(CellType Type, DisplayFormat? Forma
 
     /// <summary>A count.</summary>
     public static string Count(long count) => count.ToString("#,0", CultureInfo.InvariantCulture);
-
-    private string DifferenceSymbol => Unit.Symbol == "°C" ? "K" : Unit.Symbol;
 }

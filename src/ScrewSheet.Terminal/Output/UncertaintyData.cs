@@ -13,7 +13,7 @@ internal static class UncertaintyData
     public static void WriteJson(UncertaintyReport report, Head head, TextWriter output)
     {
         StudyFigures figures = new(report.Type, report.Format, head.Units);
-        StudyJson.Write(output, head, json =>
+        JsonPage.Write(output, head, json =>
         {
             json.WriteString("cell", report.Cell.ToString());
             json.WriteString("name", report.Label);
@@ -40,8 +40,8 @@ internal static class UncertaintyData
                 json.WriteEndObject();
             }
             json.WriteEndArray();
-            StudyJson.WriteCautions(json, report.Cautions);
-            StudyJson.WriteNotes(json, report.Notes);
+            JsonPage.WriteCautions(json, report.Cautions);
+            JsonPage.WriteNotes(json, report.Notes);
         });
     }
 
@@ -72,12 +72,12 @@ internal static class UncertaintyData
             return;
         }
         json.WriteStartObject();
-        StudyJson.WriteNumber(json, "u", figures.InUnit(first.StandardUncertainty));
-        StudyJson.WriteNumber(json, "secondOrderU", figures.InUnit(first.SecondOrder));
-        StudyJson.WriteNumber(json, "dof", first.Freedom);
-        StudyJson.WriteNumber(json, "k", first.Coverage);
-        StudyJson.WriteNumber(json, "low", figures.Number(first.Low));
-        StudyJson.WriteNumber(json, "high", figures.Number(first.High));
+        JsonPage.WriteNumber(json, "u", figures.InUnit(first.StandardUncertainty));
+        JsonPage.WriteNumber(json, "secondOrderU", figures.InUnit(first.SecondOrder));
+        JsonPage.WriteNumber(json, "dof", first.Freedom);
+        JsonPage.WriteNumber(json, "k", first.Coverage);
+        JsonPage.WriteNumber(json, "low", figures.Number(first.Low));
+        JsonPage.WriteNumber(json, "high", figures.Number(first.High));
         json.WriteEndObject();
     }
 
@@ -92,8 +92,8 @@ internal static class UncertaintyData
         json.WriteStartObject();
         json.WriteNumber("draws", drawn.Draws);
         foreach (var (name, si) in new[] { ("mean", drawn.Mean), ("low", drawn.Low), ("high", drawn.High), ("shortestLow", drawn.ShortestLow), ("shortestHigh", drawn.ShortestHigh), ("least", drawn.Least), ("most", drawn.Most) })
-            StudyJson.WriteNumber(json, name, figures.Number(si));
-        StudyJson.WriteNumber(json, "u", figures.InUnit(drawn.StandardUncertainty));
+            JsonPage.WriteNumber(json, name, figures.Number(si));
+        JsonPage.WriteNumber(json, "u", figures.InUnit(drawn.StandardUncertainty));
         json.WriteEndObject();
     }
 
@@ -104,19 +104,19 @@ internal static class UncertaintyData
         json.WriteString("cell", share.Given.Cell.ToString());
         json.WriteString("name", share.Given.Label);
         json.WriteString("unit", given.Symbol);
-        StudyJson.WriteNumber(json, "value", given.Number(share.Given.Si));
-        StudyJson.WriteNumber(json, "tolerance", given.InUnit(share.Given.HalfWidthSi));
+        JsonPage.WriteNumber(json, "value", given.Number(share.Given.Si));
+        JsonPage.WriteNumber(json, "tolerance", given.InUnit(share.Given.HalfWidthSi));
         json.WriteString("shape", share.Given.Shape.ToString().ToLowerInvariant());
-        StudyJson.WriteNumber(json, "u", given.InUnit(share.Given.StandardUncertainty));
-        StudyJson.WriteNumber(json, "dof", share.Given.Freedom);
-        StudyJson.WriteNumber(json, "sensitivity", share.Sensitivity);
-        StudyJson.WriteNumber(json, "contribution", figures.InUnit(share.Contribution));
-        StudyJson.WriteNumber(json, "share", share.Share);
-        StudyJson.WriteNumber(json, "sobol", share.Sobol);
-        StudyJson.WriteNumber(json, "sobolTotal", share.SobolTotal);
-        StudyJson.WriteNumber(json, "sobolError", share.SobolError);
-        StudyJson.WriteNumber(json, "atLow", figures.Number(share.AtLow));
-        StudyJson.WriteNumber(json, "atHigh", figures.Number(share.AtHigh));
+        JsonPage.WriteNumber(json, "u", given.InUnit(share.Given.StandardUncertainty));
+        JsonPage.WriteNumber(json, "dof", share.Given.Freedom);
+        JsonPage.WriteNumber(json, "sensitivity", share.Sensitivity);
+        JsonPage.WriteNumber(json, "contribution", figures.InUnit(share.Contribution));
+        JsonPage.WriteNumber(json, "share", share.Share);
+        JsonPage.WriteNumber(json, "sobol", share.Sobol);
+        JsonPage.WriteNumber(json, "sobolTotal", share.SobolTotal);
+        JsonPage.WriteNumber(json, "sobolError", share.SobolError);
+        JsonPage.WriteNumber(json, "atLow", figures.Number(share.AtLow));
+        JsonPage.WriteNumber(json, "atHigh", figures.Number(share.AtHigh));
         json.WriteEndObject();
     }
 

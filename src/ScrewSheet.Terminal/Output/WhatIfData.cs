@@ -31,7 +31,7 @@ internal static class WhatIfData
     }
 
     /// <summary>One object with all tables; the words are explained in <c>docs/json.md</c>.</summary>
-    public static void WriteJson(Head head, IReadOnlyList<(Sheet? Sheet, StudyOutcome<WhatIfTable> Table)> tables, TextWriter output) => StudyJson.Write(output, head, json =>
+    public static void WriteJson(Head head, IReadOnlyList<(Sheet? Sheet, StudyOutcome<WhatIfTable> Table)> tables, TextWriter output) => JsonPage.Write(output, head, json =>
     {
         json.WriteStartArray("tables");
         foreach (var (sheet, outcome) in tables) WriteTable(json, sheet, outcome, head.Units);
@@ -51,8 +51,8 @@ internal static class WhatIfData
         json.WriteStartArray("show");
         foreach (WhatIfColumn column in table?.Columns ?? []) WriteColumn(json, table!, column, system);
         json.WriteEndArray();
-        StudyJson.WriteNotes(json, table?.Notes ?? []);
-        StudyJson.WriteFault(json, outcome.Fault);
+        JsonPage.WriteNotes(json, table?.Notes ?? []);
+        JsonPage.WriteFault(json, outcome.Fault);
         json.WriteEndObject();
     }
 
@@ -92,11 +92,11 @@ internal static class WhatIfData
             if (SiOf(value) is { } si) json.WriteNumber("si", si);
             else json.WriteNull("si");
             json.WriteString("text", value is null ? null : PrintedText.Of(value, column.Format, system, column.IsCheck).ToString());
-            StudyJson.WriteFault(json, column.Fault(scenario));
+            JsonPage.WriteFault(json, column.Fault(scenario));
             json.WriteEndObject();
         }
         json.WriteEndArray();
-        StudyJson.WriteCautions(json, column.Cautions);
+        JsonPage.WriteCautions(json, column.Cautions);
         json.WriteEndObject();
     }
 
@@ -121,70 +121,4 @@ internal static class WhatIfData
     private static double? SiOf(CellValue? value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 
     private static Unit? UnitOf(WhatIfColumn column, UnitSystem system) => column.Type is Workbooks.Expressions.QuantityType or Workbooks.Expressions.NumberType ? new StudyFigures(column.Type, column.Format, system).Unit : null;
-}
-
-/// <summary>What the JSON of all studies has in common.</summary>
-internal static class StudyJson
-{
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    /// <summary>One object: title and units, then what the study adds.</summary>
-    public static void Write(TextWriter output, Head head, Action<Utf8JsonWriter> rest)
-    {
-        using MemoryStream bytes = new();
-        using (Utf8JsonWriter json = new(bytes, Options))
-        {
-            json.WriteStartObject();
-            json.WriteString("title", head.Title);
-            json.WriteString("units", head.Units == UnitSystem.US ? "US" : "SI");
-            rest(json);
-            json.WriteEndObject();
-        }
-        output.Write(HarmlessJson.Of(System.Text.Encoding.UTF8.GetString(bytes.ToArray())) + "\n");
-    }
-
-    /// <summary>A fault, or null.</summary>
-    public static void WriteFault(Utf8JsonWriter json, Fault? fault)
-    {
-        json.WritePropertyName("fault");
-        if (fault is null)
-        {
-            json.WriteNullValue();
-            return;
-        }
-        json.WriteStartObject();
-        json.WriteString("kind", fault.Kind.ToString().ToLowerInvariant());
-        json.WriteString("message", fault.Sentence);
-        json.WriteString("cause", fault.Cause);
-        json.WriteEndObject();
-    }
-
-    /// <summary>Sentences about a study.</summary>
-    public static void WriteNotes(Utf8JsonWriter json, IEnumerable<Fault> notes)
-    {
-        json.WriteStartArray("notes");
-        foreach (Fault note in notes) json.WriteStringValue(note.Sentence);
-        json.WriteEndArray();
-    }
-
-    /// <summary>Cautions and how often they applied.</summary>
-    public static void WriteCautions(Utf8JsonWriter json, IEnumerable<CautionCount> cautions)
-    {
-        json.WriteStartArray("cautions");
-        foreach (CautionCount caution in cautions)
-        {
-            json.WriteStartObject();
-            json.WriteString("message", caution.Sentence);
-            json.WriteNumber("count", caution.Count);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-    }
-
-    /// <summary>A number, or null where there is none.</summary>
-    public static void WriteNumber(Utf8JsonWriter json, string name, double? value)
-    {
-        if (value is { } number && double.IsFinite(number)) json.WriteNumber(name, number);
-        else json.WriteNull(name);
-    }
 }

@@ -13,41 +13,49 @@ namespace ScrewSheet.Workbooks.Expressions;
 /// <param name="Default">What it then is.</param>
 public sealed record LibraryParameter(string Name, Type Clr, CellType? Type, ParameterAttribute Declaration, bool HasDefault, object? Default);
 
-/// <summary>A function of the library with everything its declaration says: what help, worked steps, exports and the engine read.</summary>
+/// <summary>
+/// A function of the library with everything its declaration says: what help, worked steps, exports and the engine read. Each part is read from the code's marks when it
+/// is first asked for: a workbook calls few of the functions, and no more than their names is needed of the others.
+/// </summary>
 public sealed record LibraryFunction
 {
+    internal LibraryFunction(MethodInfo method) => Method = method;
+
     /// <summary>The bare name.</summary>
-    public required string Name { get; init; }
+    public string Name => Method.Name;
 
     /// <summary>The code.</summary>
-    public required MethodInfo Method { get; init; }
+    public MethodInfo Method { get; }
 
     /// <summary>Topic, question, assumptions.</summary>
-    public required CallableAttribute Declaration { get; init; }
+    public CallableAttribute Declaration => field ??= Method.GetCustomAttribute<CallableAttribute>()!;
 
     /// <summary>In order.</summary>
-    public required ImmutableArray<LibraryParameter> Parameters { get; init; }
+    /// <exception cref="NotSupportedException">A mark is used wrongly.</exception>
+    public ImmutableArray<LibraryParameter> Parameters => field.IsDefault ? field = [.. Method.GetParameters().Select(LibraryReader.Parameter)] : field;
 
     /// <summary>What it gives; null where it is made from the function's own type parameter.</summary>
-    public required CellType? ReturnType { get; init; }
+    public CellType? ReturnType => field ??= ClrTypes.ToCellType(Method.ReturnType, Method.ReturnParameter.GetCustomAttribute<InUnitAttribute>()?.Unit);
 
     /// <summary>The closed formulas: one, or one for each member of the record it gives; empty when it has none.</summary>
-    public ImmutableArray<FormulaAttribute> Formulas { get; init; } = [];
+    public ImmutableArray<FormulaAttribute> Formulas => field.IsDefault ? field = Marks<FormulaAttribute>() : field;
 
     /// <summary>Named intermediates of the formulas.</summary>
-    public ImmutableArray<LetAttribute> Lets { get; init; } = [];
+    public ImmutableArray<LetAttribute> Lets => field.IsDefault ? field = Marks<LetAttribute>() : field;
 
     /// <summary>How it works when it has no closed formula, or null.</summary>
-    public NoFormulaAttribute? NoFormula { get; init; }
+    public NoFormulaAttribute? NoFormula => Method.GetCustomAttribute<NoFormulaAttribute>();
 
     /// <summary>Where it comes from.</summary>
-    public ImmutableArray<SourceAttribute> Sources { get; init; } = [];
+    public ImmutableArray<SourceAttribute> Sources => field.IsDefault ? field = Marks<SourceAttribute>() : field;
 
     /// <summary>Worked numbers.</summary>
-    public ImmutableArray<ExampleAttribute> Examples { get; init; } = [];
+    public ImmutableArray<ExampleAttribute> Examples => field.IsDefault ? field = Marks<ExampleAttribute>() : field;
 
     /// <summary>Cautions and when they apply.</summary>
-    public ImmutableArray<CautionWhenAttribute> Cautions { get; init; } = [];
+    public ImmutableArray<CautionWhenAttribute> Cautions => field.IsDefault ? field = Marks<CautionWhenAttribute>() : field;
+
+    private ImmutableArray<T> Marks<T>() where T : Attribute => [.. Method.GetCustomAttributes<T>()];
 
     /// <summary>Functions are the same when their code is.</summary>
     public bool Equals(LibraryFunction? other) => other is not null && Method.Equals(other.Method);

@@ -10,7 +10,7 @@ internal static class LibraryReader
     private const BindingFlags OwnStatic = BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
     public static IEnumerable<LibraryFunction> FunctionsOf(Type type) =>
-        type.GetMethods(OwnStatic).Where(method => method.IsDefined(typeof(CallableAttribute), false)).Select(Function);
+        type.GetMethods(OwnStatic).Where(method => method.IsDefined(typeof(CallableAttribute), false)).Select(method => new LibraryFunction(method));
 
     public static LibraryRecord Record(Type type) =>
         new(type, type.GetCustomAttribute<SheetRecordAttribute>()!.Meaning, Members(type, BindingFlags.Public | BindingFlags.Instance));
@@ -19,22 +19,7 @@ internal static class LibraryReader
         new(type, type.GetCustomAttribute<SheetValuesAttribute>()!.Meaning, Members(type, OwnStatic),
             [.. type.GetNestedTypes().Where(nested => nested.IsDefined(typeof(SheetValuesAttribute), false)).Select(Values)]);
 
-    private static LibraryFunction Function(MethodInfo method) => new()
-    {
-        Name = method.Name,
-        Method = method,
-        Declaration = method.GetCustomAttribute<CallableAttribute>()!,
-        Parameters = [.. method.GetParameters().Select(Parameter)],
-        ReturnType = ClrTypes.ToCellType(method.ReturnType, method.ReturnParameter.GetCustomAttribute<InUnitAttribute>()?.Unit),
-        Formulas = [.. method.GetCustomAttributes<FormulaAttribute>()],
-        Lets = [.. method.GetCustomAttributes<LetAttribute>()],
-        NoFormula = method.GetCustomAttribute<NoFormulaAttribute>(),
-        Sources = [.. method.GetCustomAttributes<SourceAttribute>()],
-        Examples = [.. method.GetCustomAttributes<ExampleAttribute>()],
-        Cautions = [.. method.GetCustomAttributes<CautionWhenAttribute>()],
-    };
-
-    private static LibraryParameter Parameter(ParameterInfo parameter)
+    public static LibraryParameter Parameter(ParameterInfo parameter)
     {
         ParameterAttribute declaration = parameter.GetCustomAttribute<ParameterAttribute>()
             ?? throw new NotSupportedException($"{parameter.Member.Name}: the parameter {parameter.Name} has no declaration.");

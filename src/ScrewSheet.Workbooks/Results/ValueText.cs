@@ -38,6 +38,10 @@ public static class ValueText
     public static Unit UnitOf(QuantityType type, DisplayFormat? format, UnitSystem system) =>
         format?.Unit is { } unit && unit.Dimension == type.Dimension ? unit : DisplayUnits.For(type.Dimension, type.Kind ?? UndecidedAs(type.Dimension), system);
 
+    /// <summary>The unit a number or quantity is shown in.</summary>
+    public static Unit UnitOf(CellType type, DisplayFormat? format, UnitSystem system) =>
+        type is QuantityType quantity ? UnitOf(quantity, format, system) : format?.Unit ?? UnitTable.Number;
+
     /// <summary>A bare product in N·m is shown as a torque would be.</summary>
     private static QuantityKind? UndecidedAs(Dimension dimension) => dimension == QuantityKinds.Torque.Dimension ? QuantityKinds.Torque : null;
 
