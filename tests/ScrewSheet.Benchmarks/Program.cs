@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
+using ScrewSheet.Benchmarks.Grid;
 
 namespace ScrewSheet.Benchmarks;
 
@@ -16,6 +17,9 @@ internal static class Program
         ("steady", SteadyMemory.Run),
         ("mechanics", MechanicsCost.Run),
         ("what-if", WhatIfSpeed.Run),
+        ("grid", GridSpeed.Moving),
+        ("typing", GridSpeed.Typing),
+        ("first-frame", FirstFrame.Run),
     ];
 
     private static int Main(string[] args)

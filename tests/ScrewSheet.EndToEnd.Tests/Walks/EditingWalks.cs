@@ -23,7 +23,7 @@ public sealed class EditingWalks
     {
         using Desk desk = new(width, height);
         desk.Open("rows.screwsheet", Books.Rows).Go("C2").Press("S-Down", "S-Down").Sees("C2 to C4").Command("d").Sees("Filled C2 to C4").Sees("60 N·m");
-        desk.Go("A2").Press("S-Down", "S-Down", "S-Right").Command("2").Sees("Sorted A2 to B4 by column B").Press("C-s").Sees("Saved").Leave();
+        desk.Go("A2").Press("S-Down", "S-Down", "S-Right").Command("2").Sees("over the whole width").Type("r").Sees("Sorted A2 to B4 by column B").Press("C-s").Sees("Saved").Leave();
         Assert.Contains("A2 = 20 mm\n", desk.Read("rows.screwsheet"), StringComparison.Ordinal);
         Assert.Contains("B4 = 3 kN\n", desk.Read("rows.screwsheet"), StringComparison.Ordinal);
     }

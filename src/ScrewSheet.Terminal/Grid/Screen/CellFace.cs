@@ -73,6 +73,16 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
         return cell.Content is GivenContent ? (GivenMark, Ink.Given) : (' ', Ink.Plain);
     }
 
+    /// <summary>The columns it needs to be seen whole: its mark, its text, a blank.</summary>
+    public int Needs => DisplayWidth.Of(Text) + (Unit.Length == 0 ? 2 : 3 + DisplayWidth.Of(Unit));
+
+    /// <summary>Words over more than their own columns; only those are marked as being under the cursor.</summary>
+    public void PutFlowing(LineBuilder line, int own, int width, Ink? over)
+    {
+        string whole = Mark + Fit.Left(Text, width - 2) + " ", first = Fit.Upto(whole, own - 1);
+        line.Add(first, over ?? Ink).Add(whole[first.Length..], Ink);
+    }
+
     /// <summary>In so many columns, the last of them blank.</summary>
     public void Put(LineBuilder line, int width, Ink? over)
     {

@@ -8,7 +8,9 @@ internal abstract record Effect;
 
 /// <summary>Calculate this version.</summary>
 /// <param name="Workbook">The workbook.</param>
-internal sealed record Calculate(Workbook Workbook) : Effect;
+/// <param name="Since">The version before it, where it differs from that in one cell only.</param>
+/// <param name="Only">That cell.</param>
+internal sealed record Calculate(Workbook Workbook, Workbook? Since = null, CellId? Only = null) : Effect;
 
 /// <summary>Stop the calculation that runs.</summary>
 internal sealed record StopCalculating : Effect;
@@ -80,6 +82,15 @@ internal sealed record GridState
     /// <summary>What the reader is told.</summary>
     public Notice? Notice { get; init; }
 
+    /// <summary>The cell that takes long to compute, or null.</summary>
+    public CellId? Slow { get; init; }
+
+    /// <summary>True when the calculation was stopped before its end.</summary>
+    public bool IsStopped { get; init; }
+
+    /// <summary>The column whose head the mouse holds by its end, or null.</summary>
+    public (int Column, bool IsDrawn)? Widening { get; init; }
+
     /// <summary>The page to begin with.</summary>
     public ImmutableArray<Item> StartItems { get; init; } = [];
 
@@ -103,7 +114,8 @@ internal sealed record GridState
     {
         Session followed = Moves.Follow(session, Layout.Of(this).GridWidth, Layout.Of(this).GridRows);
         GridState next = this with { Session = followed };
-        return Session is not null && ReferenceEquals(Session.Workbook, session.Workbook) ? next : next.And(new Calculate(session.Workbook));
+        if (Session is not null && ReferenceEquals(Session.Workbook, session.Workbook)) return next;
+        return (next with { IsStopped = false }).And(new Calculate(session.Workbook, Session?.Workbook, session.Only));
     }
 }
 

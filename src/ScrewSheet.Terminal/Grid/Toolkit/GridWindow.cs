@@ -79,7 +79,7 @@ internal sealed class GridWindow : Runnable
         for (int y = 0; y < picture.Lines.Length; y++)
         {
             int x = 0;
-            foreach (Segment segment in picture.Lines[y].Segments) x += writer.Put(x, y, segment.Text, palette[segment.Ink]);
+            foreach (Segment segment in picture.Lines[y].Segments) x += writer.Put(x, y, segment.Text, Output.DisplayWidth.Of(segment.Text), palette[segment.Ink]);
         }
         Cursor = picture.Caret is { } caret ? new Cursor { Position = ViewportToScreen(new Point(caret.Column, caret.Line)), Style = CursorStyle.SteadyBar } : new Cursor { Position = null };
         return true;

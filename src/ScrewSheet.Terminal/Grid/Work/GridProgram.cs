@@ -78,6 +78,11 @@ internal sealed class GridProgram : IDisposable
             Handle(input);
             any = true;
         }
+        if (recalculator.SlowCell() is var slow && slow != State.Slow)
+        {
+            Handle(new Slowed(slow));
+            any = true;
+        }
         return any;
     }
 
@@ -106,7 +111,7 @@ internal sealed class GridProgram : IDisposable
     {
         switch (effect)
         {
-            case Calculate calculate: recalculator.Calculate(calculate.Workbook); return true;
+            case Calculate calculate: recalculator.Calculate(calculate); return true;
             case StopCalculating: recalculator.Stop(); return true;
             case TryOut line: recalculator.TryOut(line); return true;
             case SetClipboard clipboard: Copied?.Invoke(clipboard.Text); return true;
