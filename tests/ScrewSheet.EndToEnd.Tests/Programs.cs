@@ -11,10 +11,12 @@ internal static class Programs
     /// <summary>The grid with a mistake put in.</summary>
     public static string Failing { get; } = Built("ScrewSheet.FailingGrid", "ScrewSheet.FailingGrid");
 
+    /// <summary>The root of the repository.</summary>
+    public static string Root => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(ThisFile())!, "..", ".."));
+
     private static string Built(string project, string program)
     {
-        string root = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(ThisFile())!, "..", ".."));
-        return Path.Combine(root, ".artifacts", "bin", project, Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)), program);
+        return Path.Combine(Root, ".artifacts", "bin", project, Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)), program);
     }
 
     private static string ThisFile([CallerFilePath] string path = "") => path;

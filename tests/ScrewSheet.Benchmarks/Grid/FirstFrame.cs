@@ -53,9 +53,7 @@ internal static class FirstFrame
             seen.Append(piece, 0, read);
         }
         double time = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
-        process.StandardInput.Write("\x11");
-        process.StandardInput.Flush();
-        process.StandardOutput.ReadToEnd();
+        process.Kill(entireProcessTree: true);
         process.WaitForExit();
         return time;
     }

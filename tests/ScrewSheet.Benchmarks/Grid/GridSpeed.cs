@@ -84,7 +84,7 @@ internal static class GridSpeed
         long start = Stopwatch.GetTimestamp();
         program.Settle(Long);
         Report.Note($"{LargeSheet.Rows * LargeSheet.Columns:N0} cells calculated and ready to show after {Stopwatch.GetElapsedTime(start).TotalSeconds:F1} s");
-        program.Handle(new Press(KeyName.Enter)); // the cautions, where they were never read
+        if (program.State.Mode is Reading) program.Handle(new Press(KeyName.Enter)); // the cautions, the first time
         return program.State.Open.IsCalculated ? program : throw new InvalidOperationException("The results are not in.");
     }
 

@@ -18,7 +18,7 @@ internal static class Dispatch
             Resize resize => Resized(fresh, resize),
             Calculated calculated => fresh.Session is null ? fresh : fresh with { Session = fresh.Session with { Known = calculated.Known } },
             Slowed slowed => fresh with { Slow = slowed.Cell },
-            Stopped => (fresh with { IsStopped = true, Slow = null }).Say("Stopped. What was not computed stays so until the next change, or until Space and then the full stop."),
+            Stopped stopped => Halted(fresh with { IsStopped = true, Slow = null }, stopped.Why),
             Previewed previewed => Tried(fresh, previewed.Preview),
             Written written => (fresh with { Session = written.Session, IsStopped = false }).And(new Calculate(written.Session.Workbook)).Say(written.Said),
             Opened opened => StartPage.Open(fresh, opened.Session),
@@ -55,6 +55,8 @@ internal static class Dispatch
         GridState next = state with { Width = resize.Width, Height = resize.Height };
         return next.Session is null ? next : next.With(next.Session);
     }
+
+    private static GridState Halted(GridState state, string? why) => why is null ? state : state.Say(why, trouble: true);
 
     private static GridState Tried(GridState state, Preview preview) =>
         state.Mode is Entering entering && entering.Entry.Typed.Text == preview.Typed ? state with { Mode = new Entering(entering.Entry with { Preview = preview }) } : state;

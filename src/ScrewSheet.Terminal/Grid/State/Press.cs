@@ -89,8 +89,9 @@ internal sealed record Calculated(Known Known) : Input;
 /// <param name="Cell">The cell, or null.</param>
 internal sealed record Slowed(CellId? Cell) : Input;
 
-/// <summary>The calculation was stopped.</summary>
-internal sealed record Stopped : Input;
+/// <summary>The calculation did not come to its end.</summary>
+/// <param name="Why">What to tell the reader; null where that was told before.</param>
+internal sealed record Stopped(string? Why) : Input;
 
 /// <summary>A line being typed was tried out.</summary>
 /// <param name="Preview">What it would give.</param>

@@ -25,7 +25,7 @@ internal sealed record GridSurroundings
 /// <summary>Holds the state, does what it asks for outside, and says when the screen changed. For one thread; results from the calculation wait in a queue.</summary>
 internal sealed class GridProgram : IDisposable
 {
-    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(1);
     private readonly GridSurroundings surroundings;
     private readonly Recalculator recalculator;
     private readonly ConcurrentQueue<Input> arrived = new();

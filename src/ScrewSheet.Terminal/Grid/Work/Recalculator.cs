@@ -18,6 +18,8 @@ internal sealed class Recalculator : IDisposable
     // a line being tried out that takes longer gives way to the next question; what was known by then is worked out afresh
     private static readonly TimeSpan LongestTrial = TimeSpan.FromSeconds(1), Slow = TimeSpan.FromSeconds(0.4);
 
+    private const string ByHand = "Stopped. What was not computed stays so until the next change, or until Space and then the full stop.";
+
     private readonly Lock door = new();
     private readonly AutoResetEvent wake = new(false);
     private readonly ManualResetEventSlim idle = new(true);
@@ -31,6 +33,7 @@ internal sealed class Recalculator : IDisposable
     private long tryingSince, seenSince;
     private CellId? seen;
     private bool ended, isStopped;
+    private string? told;
 
     /// <summary>With a library; what it finds out goes to <paramref name="tell"/>, on its own thread.</summary>
     public Recalculator(FunctionLibrary library, Action<Input> tell)
@@ -56,7 +59,7 @@ internal sealed class Recalculator : IDisposable
             isStopped = true;
             stop.Cancel();
             (wanted, typed) = (null, null);
-            if (dropped && !ended) tell(new Stopped());
+            if (dropped && !ended) tell(new Stopped(ByHand));
         }
     }
 
@@ -119,17 +122,22 @@ internal sealed class Recalculator : IDisposable
     {
         try
         {
-            tell(work());
+            Input found = work();
+            if (found is Calculated) told = null;
+            tell(found);
         }
         catch (OperationCanceledException)
         {
             trials.Forget();
-            if (isStopped) tell(new Stopped());
+            if (isStopped) tell(new Stopped(ByHand));
         }
         catch (Exception mistake) when (mistake is not OutOfMemoryException)
         {
             trials.Forget();
-            tell(new Said($"The calculation failed by a mistake of this program ({PlainText.Of(mistake.GetType().Name)}: {PlainText.Of(mistake.Message)}). Your entries are safe; save them.", IsTrouble: true));
+            string why = $"The calculation failed by a mistake of this program ({PlainText.Of(mistake.GetType().Name)}: {PlainText.Of(mistake.Message)}). Your entries are safe; save them.";
+            // told once, so that it does not hide what is said after it, such as that the file is saved
+            tell(new Stopped(why == told ? null : why));
+            told = why;
         }
     }
 
