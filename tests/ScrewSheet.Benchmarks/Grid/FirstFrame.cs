@@ -41,6 +41,7 @@ internal static class FirstFrame
         // util-linux's script gives it a terminal and hands on what it is sent
         ProcessStartInfo info = new("script", ["-qfec", $"stty cols 80 rows 24; exec '{program}' '{workbook}'", "/dev/null"]) { RedirectStandardOutput = true, RedirectStandardInput = true };
         info.Environment["XDG_STATE_HOME"] = state;
+        info.Environment.Remove("DisableRealDriverIO"); // that is for the measurements in this process
         info.Environment["TERM"] = "xterm-256color";
         long start = Stopwatch.GetTimestamp();
         using Process process = Process.Start(info)!;

@@ -76,7 +76,6 @@ public sealed class LeavingTests
     [Theory]
     [InlineData("no-such-folder/book")]
     [InlineData("book.screwsheet/inside-a-file")]
-    [InlineData("state")]
     [InlineData("/proc/book")]
     [InlineData("a-name-\0-with-a-zero")]
     [InlineData("")]

@@ -24,8 +24,19 @@ public sealed class ShapeTests
         using Walk walk = new(Book.Text);
         walk.Go("A1").Shift(KeyName.Right).Command('=');
         // the mark, the text, a blank; the figure with the longest unit in B
-        Assert.Contains($"widths A {"Peak force at the hanger".Length + 2}, B {"340.0 N·m".Length + 2}\n", TextOf(walk), StringComparison.Ordinal);
+        Assert.Contains($"widths A {"Peak force at the hanger".Length + 2}, B {"moment 340.0 N·m".Length + 2}\n", TextOf(walk), StringComparison.Ordinal);
         Assert.Contains("340.0 N·m", walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ANameIsShownBesideItsValue_WhereItHasRoom()
+    {
+        using Walk walk = new(Book.Text);
+        Assert.Contains("›peak  8.5 kN", Line(walk, 3), StringComparison.Ordinal);
+        Assert.Contains("✓holds strong", Line(walk, 6), StringComparison.Ordinal);
+        walk.Go("B2").Command('-');
+        Assert.Contains("›     40 mm", Line(walk, 4), StringComparison.Ordinal);
+        Assert.Contains("›peak  8.5 kN", walk.Command('+').Screen, StringComparison.Ordinal);
     }
 
     [Fact]

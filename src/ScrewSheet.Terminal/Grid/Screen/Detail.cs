@@ -27,7 +27,7 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
     {
         Cell? cell = session.Cell;
         DetailBuilder builder = new(session, width, chosen);
-        if (cell is null) builder.Text("", "Nothing stands here. Type to put something in; a name and = make a given, a name and => a result.", Ink.Faint);
+        if (cell is null) builder.Text("", "Nothing stands here. Type to put something in: force = 5 kN is a given, moment => force * arm a result, anything else is words.", Ink.Faint);
         else Fill(builder, session, session.At, cell);
         return new Detail(HeadingOf(session, cell), builder.Lines, builder.Links, builder.LinkLines);
     }

@@ -52,7 +52,7 @@ internal static class EntryPicture
     {
         if (!entry.IsPreviewed || entry.Preview is not { } preview) return [ScreenLine.Of(Fit.Left(" …", width), Ink.Faint)];
         if (preview.Fault is { } fault) return Wrapping.Hanging(" fault    ", PlainText.Of(fault.Sentence), width).Take(2).Select(text => ScreenLine.Of(Fit.Left(text, width), Ink.Bad));
-        string type = preview.Type is null ? "" : $"  {preview.Type}";
+        string type = preview.Type is null ? "" : string.IsNullOrEmpty(preview.Value) ? preview.Type : $"  {preview.Type}";
         List<ScreenLine> lines = [new LineBuilder(width).Add(" gives    ", Ink.Faint).Add(PlainText.Of(preview.Value ?? ""), Ink.Good).Add(PlainText.Of(type), Ink.Faint).Line()];
         lines.AddRange(preview.Cautions.Take(1).Select(caution => new LineBuilder(width).Add(" caution  ", Ink.Careful).Add(PlainText.Of(caution), Ink.Careful).Line()));
         return lines;

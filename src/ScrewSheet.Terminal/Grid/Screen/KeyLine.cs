@@ -36,6 +36,6 @@ internal static class KeyLine
     };
 
     private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
-        ? [("Enter", "edit"), ("Space", "commands"), ("^S", "save"), ("^Q", "leave"), ("?", "help"), ("Tab", "detail"), ("<>", "sheet"), ("^A", "attention"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
-        : [("^C", "copy"), ("^X", "cut"), ("^V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
+        ? [("Enter", "edit"), ("Space", "commands"), ("Ctrl+S", "save"), ("Ctrl+Q", "leave"), ("?", "help"), ("Tab", "detail"), ("< >", "sheet"), ("Ctrl+A", "attention"), ("Ctrl+G", "go to"), ("Ctrl+F", "find"), ("Ctrl+Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
+        : [("Ctrl+C", "copy"), ("Ctrl+X", "cut"), ("Ctrl+V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
 }

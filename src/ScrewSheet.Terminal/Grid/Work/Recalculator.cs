@@ -148,7 +148,7 @@ internal sealed class Recalculator : IDisposable
         CellResult result = calculation.Cells[new CellId(line.At.Sheet, Trials.Scratch)];
         if (Circle(calculation, line.At, result)) return new Preview(line.Typed, null, null, new(2101, Workbooks.Diagnostics.FaultKind.Circle, "This cell would wait for itself.", "Take the reference out that leads back to it."), []);
         string? value = result.Value is null ? null : PrintedText.Of(result.Value, read.Cell.Format, line.Workbook.Head.Units, result.IsCheck).ToString();
-        return new Preview(line.Typed, value, result.Type?.Phrase, result.Fault, [.. result.Cautions.Select(OriginText.Of)]);
+        return new Preview(line.Typed, value, result.Type is QuantityType { Kind: null } ? "a quantity" : result.Type?.Phrase, result.Fault, [.. result.Cautions.Select(OriginText.Of)]);
     }
 
     /// <summary>True where what the line reads leads back to the cell it is typed into.</summary>
