@@ -12,7 +12,7 @@ public sealed partial class ReadmePictures
 
     [Fact]
     public void Typing_WithWhatTheLineGives() => Drawn("typing", "An expression being typed: what it gives, the call around the caret, what could stand there", desk =>
-        desk.Go("C14").Type("twice [N·m, 1 decimal] => 2 * ArmMoment(load, lost").Sees("gives").Sees("[Length arm]"), unsaved: false);
+        desk.Go("C14").Type("twice [N·m, 1 decimal] => 2 * ArmMoment(load, )").Press("Left").Type("lost").Sees("gives").Sees("[Length arm]").Sees("IceLost"), unsaved: false);
 
     [Fact]
     public void Fault_WithWhatIsWrong() => Drawn("fault", "A cell in fault: what is wrong, where, and what to do", desk =>

@@ -40,6 +40,21 @@ public sealed class EditingWalks
         Assert.Contains("A2 => Fall.B6 / Fall.B5 gives", saved, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(200, 50)]
+    public void RowsMove_AColumnWidens_ByKeysAndByTheMouse(int width, int height)
+    {
+        using Desk desk = new(width, height);
+        desk.Open("fall.screwsheet", Books.Fall).Go("B2").Command("4").Sees("The arrows move row 2").Press("Down").Sees("Moved; now row 3").Press("Enter").Command("+");
+        // the head of A ends in column 32 of the screen, counted from 1
+        desk.Bytes("\e[<0;32;2M\e[<32;37;2M\e[<0;37;2m").Press("C-s").Sees("Saved").Leave();
+        string saved = desk.Read("fall.screwsheet");
+        Assert.Contains("widths A 31, B 16, C 12\n", saved, StringComparison.Ordinal);
+        Assert.Contains("B3 peak [kN] = 8.5 kN", saved, StringComparison.Ordinal);
+        Assert.Contains("A2 => Fall.B4 / Fall.B2 gives", saved, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void CopyPaste_CutPaste_AndAClearedCellTakenBack()
     {

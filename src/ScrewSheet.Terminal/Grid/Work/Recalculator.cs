@@ -34,6 +34,7 @@ internal sealed class Recalculator : IDisposable
     private CellId? seen;
     private bool ended, isStopped;
     private string? told;
+    private Known? known;
 
     /// <summary>With a library; what it finds out goes to <paramref name="tell"/>, on its own thread.</summary>
     public Recalculator(FunctionLibrary library, Action<Input> tell)
@@ -109,12 +110,19 @@ internal sealed class Recalculator : IDisposable
                 (trying, tryingSince) = (line, Stopwatch.GetTimestamp());
                 wanted = null;
                 if (version is null) typed = null;
-                if (version is null && line is null) idle.Set();
+                if (version is null && line is null && known is null or { HasReaders: true }) idle.Set();
             }
-            if (version is not null) Guarded(() => new Calculated(Known.Of(trials.Calculate(calculator, version, token))));
+            if (version is not null) Guarded(() => new Calculated(known = Known.Of(trials.Calculate(calculator, version, token), known)));
             else if (line is not null) Guarded(() => new Previewed(Try(line, token)));
+            else if (known is { HasReaders: false }) Guarded(FindReaders);
             else wake.WaitOne();
         }
+    }
+
+    private Calculated FindReaders()
+    {
+        known!.FindReaders();
+        return new Calculated(known);
     }
 
     /// <summary>Tells what came out; a mistake of the program itself must not end the reader's work with it.</summary>
