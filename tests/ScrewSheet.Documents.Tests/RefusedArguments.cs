@@ -48,10 +48,10 @@ public sealed class RefusedArguments
             LibraryParameter parameter = function.Parameters[i];
             bool series = parameter.Clr.IsGenericType && ClrTypes.IsSeries(parameter.Clr);
             if (!series && !CodeOf.IsScalar(parameter)) continue;
-            if (parameter.Clr.IsGenericParameter) continue; // its unit is that of the call
+            string unit = parameter.Clr.IsGenericParameter && i < call.Arguments.Count ? CallText.UnitIn(call.Arguments[i]) : parameter.Declaration.Unit;
             foreach (double value in Outside(parameter.Declaration, i < call.Arguments.Count && int.TryParse(call.Arguments[i], out _)))
             {
-                string literal = value.ToString("0.##########", CultureInfo.InvariantCulture) + (parameter.Declaration.Unit.Length == 0 ? "" : " " + parameter.Declaration.Unit);
+                string literal = value.ToString("0.##########", CultureInfo.InvariantCulture) + (unit.Length == 0 ? "" : " " + unit);
                 if (call.With(i, parameter.Name, literal, series) is { } expression) yield return new Beyond(function, parameter, expression);
             }
         }
@@ -88,6 +88,14 @@ internal sealed record CallText(string Before, IReadOnlyList<string> Arguments, 
             from = at + 1;
         }
         return new CallText(expression[..open], arguments, expression[(at - 1)..]);
+    }
+
+    /// <summary>The unit an argument is written in, the first of a series; a parameter of any kind has that of its call.</summary>
+    public static string UnitIn(string argument)
+    {
+        string first = argument.StartsWith("Values(", StringComparison.Ordinal) ? In(argument, "Values").Arguments[0] : argument;
+        string[] words = first.Split(' ', 2);
+        return words.Length == 2 && double.TryParse(words[0], CultureInfo.InvariantCulture, out _) ? words[1] : "";
     }
 
     /// <summary>The expression with another argument; in a series its first value. Null where the argument is not written out.</summary>

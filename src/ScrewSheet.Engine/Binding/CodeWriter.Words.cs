@@ -98,7 +98,7 @@ internal sealed partial class CodeWriter
         Token name = tokens[i + 2];
         if (name.Kind == TokenKind.Word && scope.Find(tokens[i].Text, name.Text) is null && scope.FindColumn(tokens[i].Text, name.Text) is { } column)
             return PutReference(tokens[i].Start, name.End - tokens[i].Start, Run(tokens[i].Text, column), 3);
-        if (name.Kind != TokenKind.Word || Cell(tokens[i].Text, name) is not { } cell) return Refuse(NameFaults.UnknownOnSheet(tokens[i].Text, name.Text, name.Place));
+        if (name.Kind != TokenKind.Word || Cell(tokens[i].Text, name) is not { } cell) return Refuse(NameFaults.UnknownOnSheet(tokens[i].Text, name.Text, Nearest.To(name.Text, scope.KnownOn(tokens[i].Text)), name.Place));
         return PutReference(tokens[i].Start, name.End - tokens[i].Start, new Reference.ToCell(cell), 3);
     }
 

@@ -24,6 +24,8 @@ internal sealed class SheetScope(string sheet, FunctionLibrary library, IReadOnl
     public IEnumerable<string> SheetsWith(string name) => names.SheetsWith(name);
 
     public IEnumerable<string> Known() => names.On(sheet);
+
+    public IEnumerable<string> KnownOn(string onSheet) => names.On(onSheet);
 }
 
 /// <summary>What words mean in the body of an author's function.</summary>
@@ -46,6 +48,8 @@ internal sealed class FunctionScope(FunctionLibrary library, IReadOnlyDictionary
     public IEnumerable<string> SheetsWith(string name) => [];
 
     public IEnumerable<string> Known() => parameters.Select(parameter => parameter.Name);
+
+    public IEnumerable<string> KnownOn(string onSheet) => [];
 }
 
 /// <summary>The names of a workbook's cells and columns, sheet by sheet. A name that stands twice means the first cell in row order; both are in fault.</summary>

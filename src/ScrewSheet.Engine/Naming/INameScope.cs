@@ -32,4 +32,7 @@ internal interface INameScope
 
     /// <summary>Names near enough to have been meant.</summary>
     IEnumerable<string> Known();
+
+    /// <summary>The names of the cells and columns of a sheet.</summary>
+    IEnumerable<string> KnownOn(string sheet);
 }

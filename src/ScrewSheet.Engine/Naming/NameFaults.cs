@@ -13,7 +13,8 @@ internal static class NameFaults
     public static Fault UnknownFunction(string name, string? near, Place place) => Name(2102, $"There is no function {name}.", near is null ? "See the list of functions." : $"Did you mean {near}?", place);
 
     [FaultCode(2103, "The sheet named has no such cell.")]
-    public static Fault UnknownOnSheet(string sheet, string name, Place place) => Name(2103, $"The sheet {sheet} has no cell named {name}.", "Write one of its names or an address.", place);
+    public static Fault UnknownOnSheet(string sheet, string name, string? near, Place place) => Name(2103, $"The sheet {sheet} has no cell and no column named {name}.",
+        near is null ? "Write one of its names or an address." : $"Did you mean {near}?", place);
 
     [FaultCode(2104, "A function is named without being called.")]
     public static Fault FunctionWithoutCall(string name, Place place) => Name(2104, $"{name} is a function.", $"Call it: {name}(…).", place);

@@ -43,7 +43,12 @@ internal static class PlacementCautions
 
     private static void Missing(ScrewPlacement placement, List<string> said)
     {
-        if (placement.Tension is not null && placement.IceLost.Meters > 0) said.Add("The surface cone is an analogue from concrete, for which no calibration in ice exists.");
+        if (placement.IceLost.Meters > 0)
+        {
+            said.Add(placement.Tension is null
+                ? "No tensile strength of the ice is given: the surface cone is not looked at."
+                : "The surface cone is an analogue from concrete, for which no calibration in ice exists.");
+        }
         if (placement.Rating is null) said.Add("No hanger rating is given: hanger, connector and sling are not looked at.");
         if (placement.Strain is null) said.Add("No strain at fracture is given: tearing at the hinge is not looked at.");
     }

@@ -7,6 +7,9 @@ namespace ScrewSheet.Terminal.Output;
 /// <summary>Makes what is shown of a cell from what is known about it.</summary>
 internal sealed class CellPresenter(Selection selection)
 {
+    // a text no wider than this stands on the line of its cell, such as a specimen's number or a failure mode
+    private const int LongestBeside = 24;
+
     /// <summary>One cell.</summary>
     public ShownCell Present(CellResult cell) => cell.Cell.Content switch
     {
@@ -21,6 +24,7 @@ internal sealed class CellPresenter(Selection selection)
         if (cell.Fault is Fault fault) return shown with { Value = fault.Kind == FaultKind.Waiting ? "waits" : "fault" };
         if (cell.Value is null) return shown;
         PrintedValue value = selection.Shown(cell);
+        if (value.IsProse && DisplayWidth.Of(value.Figure) <= LongestBeside) return shown with { Beside = value.Figure };
         if (value.IsProse) return shown with { Below = [new ShownRemark("", value.Figure, Tone.Plain), .. shown.Below] };
         return shown with { Value = value.Figure, Unit = value.Unit, Beside = cell.Cell.Content is GivenContent { Tolerance: Tolerance tolerance } ? "± " + PlainText.Of(tolerance.Text) : "" };
     }

@@ -86,7 +86,7 @@ internal static class FormatFaults
 
     [FaultCode(1024, "Something other than a remark follows a text in quotes.")]
     public static Fault AfterText(Place place) =>
-        Of(1024, place, "Something follows the text.", "Begin a remark with //, write a quote inside a text as \\\".");
+        Of(1024, place, "Something follows the text.", "A note fills its cell: put the rest into a cell of its own. Begin a remark with //, write a quote inside a text as \\\".");
 
     [FaultCode(1025, "A backslash in a text is followed by something unknown.")]
     public static Fault BadEscape(Place place) =>

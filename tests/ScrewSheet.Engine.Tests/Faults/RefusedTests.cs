@@ -9,7 +9,7 @@ public sealed class RefusedTests
     [Theory]
     [InlineData("peek * 2", "There is no cell named peek here. Did you mean peak?")]
     [InlineData("load * 2", "There is no cell named load here. It is on another sheet: write Fall.load.")]
-    [InlineData("Fall.nothing", "The sheet Fall has no cell named nothing. Write one of its names or an address.")]
+    [InlineData("Fall.nothing", "The sheet Fall has no cell and no column named nothing. Write one of its names or an address.")]
     [InlineData("Momemt(1 kN, 2 mm)", "There is no function Momemt. Did you mean Moment?")]
     [InlineData("Moment", "Moment is a function. Call it: Moment(…).")]
     [InlineData("Force", "Force is a type, not a value. Write it before the cell's name, or give a value with a unit.")]

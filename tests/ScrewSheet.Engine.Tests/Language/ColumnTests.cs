@@ -75,7 +75,9 @@ public sealed class ColumnTests
     [InlineData("Tests.force.Where(Tests.mode, 3)", "What the rows are compared with is a text; a number was given.")]
     [InlineData("Tests.force.Beside(Values(1, 2))", "There are 4 values and 2 to pick them by, and they do not stand in rows of one sheet. Use columns of one sheet, or series of one length.")]
     [InlineData("Sum(Tests.mode)", "A number is wanted here; a text was given. Divide by a unit to get a number.")]
-    [InlineData("Tests.forse", "The sheet Tests has no cell named forse. Write one of its names or an address.")]
+    [InlineData("Tests.forse", "The sheet Tests has no cell and no column named forse. Did you mean force?")]
+    [InlineData("Tests.Force", "The sheet Tests has no cell and no column named Force. Did you mean force?")]
+    [InlineData("Tests.stiffness", "The sheet Tests has no cell and no column named stiffness. Write one of its names or an address.")]
     [InlineData("force", "There is no cell named force here. It is on another sheet: write Tests.force.")]
     [InlineData("Tests.force + 1 kN", "These values do not go together here. Compare numbers with numbers, give conditions where conditions are wanted, and keep texts apart.")]
     public void WhatCannotBePickedIsSaid(string expression, string sentence) => Eval(expression).FaultsWith(sentence);

@@ -128,6 +128,7 @@ public sealed class PlacementTests
         Assert.False(found.Hanger.Acts || found.Tearing.Acts || found.SurfaceCone.Acts);
         Assert.Contains("No hanger rating is given: hanger, connector and sling are not looked at.", found.Cautions);
         Assert.Contains("No strain at fracture is given: tearing at the hinge is not looked at.", found.Cautions);
+        Assert.Contains("No tensile strength of the ice is given: the surface cone is not looked at.", found.Cautions);
         Assert.Equal("No hanger rating is given.", Refusal(() => First.HangerRating.ToString()));
     }
 

@@ -65,7 +65,7 @@ public static class RefusalCases
         new(1021, Sheet + "A100000 = 3\n", 3, 1, "A100000 is no cell address. Columns go from A to ZZZ, rows from 1 to 99999 without leading zeros."),
         new(1022, Sheet + "A1 peak\n", 3, 8, "The cell holds nothing. Write a text in quotes, = and a given, or => and an expression."),
         new(1023, Sheet + "A1 \"Peak force\n", 3, 4, "The quote opened here is not closed. Close it with \" before the end of the line."),
-        new(1024, Sheet + "A1 \"Peak\" force\n", 3, 11, "Something follows the text. Begin a remark with //, write a quote inside a text as \\\"."),
+        new(1024, Sheet + "A1 \"Peak\" force\n", 3, 11, "Something follows the text. A note fills its cell: put the rest into a cell of its own. Begin a remark with //, write a quote inside a text as \\\"."),
         new(1025, Sheet + "A1 \"a\\qb\"\n", 3, 6, "This backslash means nothing. Write \\\\ for a backslash; known are also \\\" \\n \\t and \\u with four digits."),
         new(1026, Sheet + "A1 \"a\u001b[31mb\"\n", 3, 6, "The line holds the control character U+001B. Remove it."),
         new(1027, Sheet + "A1 the peak force = 3\n", 3, 4, "More than a type and a name stand before the sign. Put a text in quotes, or make the name one word."),
