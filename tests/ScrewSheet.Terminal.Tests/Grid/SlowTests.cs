@@ -1,12 +1,14 @@
 using System.Diagnostics;
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.TestKit;
+using ScrewSheet.Workbooks.Expressions;
 
 namespace ScrewSheet.Terminal.Tests.Grid;
 
 /// <summary>A cell that takes long never keeps the keyboard waiting, is named and can be stopped.</summary>
 public sealed class SlowTests : IDisposable
 {
-    private readonly Walk walk = new("screwsheet 1\n\nsheet S\nA1 = 1\nA2 slow_one => Patience(A1)\nA3 => A2 + 1\n", library: ToyLibrary.Library);
+    private readonly Walk walk = new("screwsheet 1\n\nsheet S\nA1 = 1\nA2 slow_one => Patience(A1)\nA3 => A2 + 1\n", library: FunctionLibrary.Of(typeof(SlowLibrary).Assembly));
 
     public void Dispose()
     {

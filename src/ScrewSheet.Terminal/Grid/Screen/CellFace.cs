@@ -77,7 +77,7 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
     }
 
     /// <summary>The columns it needs to be seen whole: its mark, its name, its text, a blank.</summary>
-    public int Needs => DisplayWidth.Of(Text) + (Unit.Length == 0 ? 2 : 3 + DisplayWidth.Of(Unit)) + (Name.Length == 0 ? 0 : DisplayWidth.Of(Name) + (IsFigure ? 1 : 2));
+    public int Needs => DisplayWidth.Of(Text) + (Unit.Length == 0 ? 2 : 3 + DisplayWidth.Of(Unit)) + (Name.Length == 0 ? 0 : DisplayWidth.Of(Name) + 1);
 
     /// <summary>Words over more than their own columns; only those are marked as being under the cursor.</summary>
     public void PutFlowing(LineBuilder line, int own, int width, Ink? over)
@@ -93,7 +93,7 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
         string joined = Unit.Length == 0 ? Text : $"{Text} {Unit}";
         line.Add(Mark.ToString(), over ?? Ink);
         int free = room - DisplayWidth.Of(joined) - 1, named = DisplayWidth.Of(Name);
-        bool isNamed = named > 0 && named <= free - (IsFigure ? 0 : 1);
+        bool isNamed = named > 0 && named <= free;
         if (!IsFigure && isNamed) line.Add(Fit.Left(Text, room - named), over ?? Ink).Add(Name, over ?? Ink.Faint);
         else if (!IsFigure) line.Add(Fit.Left(Text, room), over ?? Ink);
         else if (DisplayWidth.Of(joined) > room) line.Add(Fit.Figure("…", room), over ?? Ink);
