@@ -19,7 +19,7 @@ internal static class ScreenDrawing
         double wide = (width * Across) + (2 * Edge), high = (height * Down) + (2 * Edge);
         StringBuilder svg = new();
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {wide:0.#} {high:0.#}\" width=\"{wide:0.#}\" height=\"{high:0.#}\" role=\"img\">\n<title>{Escaped(title)}</title>\n");
-        svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"100%\" height=\"100%\" rx=\"8\" fill=\"{Ground}\" stroke=\"#cccccc\"/>\n<g font-family=\"ui-monospace, 'DejaVu Sans Mono', Menlo, Consolas, monospace\" font-size=\"14\" xml:space=\"preserve\">\n");
+        svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"100%\" height=\"100%\" rx=\"8\" fill=\"{Ground}\" stroke=\"#cccccc\"/>\n<g font-family=\"ui-monospace, 'DejaVu Sans Mono', Menlo, Consolas, monospace\" font-size=\"14\" xml:space=\"preserve\" style=\"white-space:pre\">\n");
         var lines = StyledScreen.Read(captured);
         for (int line = 0; line < lines.Count; line++)
         {
