@@ -69,7 +69,7 @@ internal sealed class FakeCalculator : ICalculator
     {
         Cell[] givens = [.. workbook.Sheets.SelectMany(sheet => sheet.CellsInOrder).Where(cell => cell is { Name: not null, Content: GivenContent })];
         named = givens.ToDictionary(cell => cell.Name!, cell => ((Computed)Given((GivenContent)cell.Content)).Value);
-        return new Calculation(workbook, workbook.Sheets.SelectMany(sheet => sheet.CellsInOrder.Select(cell => Result(new CellId(sheet.Name, cell.Address), cell))).ToImmutableDictionary(result => result.Id), workbook.Faults);
+        return new Calculation(workbook, CellResults.Of(workbook.Sheets.SelectMany(sheet => sheet.CellsInOrder.Select(cell => Result(new CellId(sheet.Name, cell.Address), cell)))), workbook.Faults);
     }
 
     private CellResult Result(CellId id, Cell cell)

@@ -5,11 +5,12 @@ using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Lexing;
+using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Engine.Binding;
 
 /// <summary>An expression whose every word has a meaning: what it refers to, and the C# the compiler is shown in its place.</summary>
-internal sealed class ResolvedExpression
+internal sealed class ResolvedExpression : IReferring
 {
     private readonly ResolvedExpression? model;
     private readonly string? text;
@@ -44,6 +45,9 @@ internal sealed class ResolvedExpression
 
     /// <summary>What it refers to, each once, in the order of first mention.</summary>
     public required ImmutableArray<Reference> References { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<CellReference> Refers() => [.. References.Select(reference => reference.Said)];
 
     /// <summary>Where each reference is first mentioned.</summary>
     public required ImmutableArray<Place> ReferencePlaces

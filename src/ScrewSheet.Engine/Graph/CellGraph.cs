@@ -15,6 +15,9 @@ internal sealed class CellGraph
     /// <summary>All cells.</summary>
     public IEnumerable<Node> Nodes => spots.Values.Select(spot => spot.Node).OfType<Node>();
 
+    /// <summary>Makes room for that many cells.</summary>
+    public void MakeRoom(int cells) => spots.EnsureCapacity(cells);
+
     public Node? Find(CellId id) => spots.GetValueOrDefault(id)?.Node;
 
     /// <summary>Adds a cell that refers to nothing yet.</summary>

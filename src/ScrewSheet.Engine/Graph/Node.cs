@@ -35,9 +35,6 @@ internal sealed class Node(Spot spot)
     /// <summary>True when one of <see cref="Reads"/> is a run.</summary>
     public bool ReadsRuns { get; set; }
 
-    /// <summary>What it refers to, as results say it; made once for each expression.</summary>
-    public ImmutableArray<CellReference> References { get; set; } = [];
-
     /// <summary>The bound tree and its code; null while it is not bound to the present types.</summary>
     public Shape? Shape { get; set; }
 

@@ -43,7 +43,7 @@ internal sealed partial class Recalculation
     {
         if (!runsRead.TryGetValue(run, out (CellValue Value, ImmutableArray<Caution> Cautions) known))
         {
-            RunReading reading = new(ReferenceOf(run), run.Column?.Unit);
+            RunReading reading = new(run.Said, run.Column?.Unit);
             List<Caution> met = [];
             if (ReadRun(node, run, slot, reading, met) is { } failed) return (null, failed);
             if (reading.Blanks($"{run.First.Sheet}.{run.Column?.Name}") is { } blanks) met.Insert(0, new Caution(blanks));
@@ -128,7 +128,7 @@ internal sealed partial class Recalculation
         {
             Id = node.Id, Cell = node.Cell, Type = value.Type, Outcome = new Computed(value), Cautions = cautious ? [.. (frame?.Cautions ?? []).Select(sentence => new Caution(sentence)), .. UnitNames(node), .. inherited] : inherited, IsCheck = check,
             Kept = KeptText.Compare(value, (node.Cell.Content as ResultContent)?.Kept, node.Cell.Format, workbook.Head.Units, check),
-            Bound = node.Shape?.Tree, References = node.References,
+            Bound = node.Shape?.Tree, Referring = node.Expression,
         };
     }
 
@@ -150,13 +150,8 @@ internal sealed partial class Recalculation
                 yield return new Caution($"{unit.Symbol} after a number is the unit, though a cell has that name.");
     }
 
-    private static ImmutableArray<CellReference> ReferencesOf(ImmutableArray<Reference> reads) =>
-        reads.IsEmpty ? [] : [.. reads.Select(read => read is Reference.ToRun run ? ReferenceOf(run) : new CellReference(((Reference.ToCell)read).Cell))];
-
-    private static CellReference ReferenceOf(Reference.ToRun run) => new(run.First, run.Last) { Column = run.Column?.Name };
-
     private static CellResult Fail(Node node, Fault fault) =>
-        new() { Id = node.Id, Cell = node.Cell, Outcome = new Faulted(fault), Bound = node.Shape?.Tree, References = node.References };
+        new() { Id = node.Id, Cell = node.Cell, Outcome = new Faulted(fault), Bound = node.Shape?.Tree, Referring = node.Expression };
 
     /// <summary>The place in the expression as a place in the file.</summary>
     private static Fault InFile(Node node, Fault fault)

@@ -25,7 +25,7 @@ internal sealed partial class Recalculation
     private volatile Node? running;
     private int calculations;
     private Workbook workbook;
-    private ImmutableDictionary<CellId, CellResult>.Builder results = ImmutableDictionary.CreateBuilder<CellId, CellResult>();
+    private readonly CellResults.Builder results = new();
 
     public Recalculation(Workbook workbook, Binder binder, CodeCache codes)
     {
@@ -49,11 +49,19 @@ internal sealed partial class Recalculation
     public Calculation All(CancellationToken stop)
     {
         foreach (Sheet sheet in workbook.Sheets) names.AddSheet(sheet);
-        foreach (Sheet sheet in workbook.Sheets)
-            foreach (Cell cell in sheet.Cells.Values) Name(new CellId(sheet.Name, cell.Address), cell);
-        foreach (Sheet sheet in workbook.Sheets)
-            foreach (Cell cell in sheet.CellsInOrder) AddNode(new CellId(sheet.Name, cell.Address), cell);
+        (CellId Id, Cell Cell)[] cells = [.. from sheet in workbook.Sheets from cell in sheet.CellsInOrder select (new CellId(sheet.Name, cell.Address), cell)];
+        MakeRoom(cells.Length);
+        foreach ((CellId id, Cell cell) in cells) Name(id, cell);
+        ResolveAll([.. cells.Select(cell => graph.Add(cell.Id, cell.Cell))]);
         return Finish(stop);
+    }
+
+    private void MakeRoom(int cells)
+    {
+        graph.MakeRoom(cells);
+        results.MakeRoom(cells);
+        dirty.EnsureCapacity(cells);
+        events.EnsureCapacity(2 * cells);
     }
 
     /// <summary>What differs from the workbook before, or only the cells the caller names.</summary>
@@ -111,7 +119,7 @@ internal sealed partial class Recalculation
             node.IsDirty = false;
             results.Remove(id);
         }
-        else if (node is null && cell is not null) AddNode(id, cell);
+        else if (node is null && cell is not null) Resolve(graph.Add(id, cell));
         else if (node is not null) Rewrite(node, cell!);
         return renamed;
     }
@@ -127,11 +135,6 @@ internal sealed partial class Recalculation
     private void Name(CellId id, Cell cell)
     {
         if (cell.Name is { } name) names.Add(id, name);
-    }
-
-    private void AddNode(CellId id, Cell cell)
-    {
-        Resolve(graph.Add(id, cell));
     }
 
     private void MarkDirty(Node node)
@@ -150,23 +153,39 @@ internal sealed partial class Recalculation
         }
     }
 
-    private void Resolve(Node node)
+    private void ResolveAll(Node[] nodes)
     {
-        (node.Expression, node.Unresolved, node.Shape) = (null, null, null);
-        if (TextOf(node.Cell.Content) is { } text)
+        if (nodes.Length < ManyResolved.WorthIt)
         {
-            (node.Expression, node.Unresolved) = Patterns(node.Id.Sheet).Resolve(text);
+            foreach (Node node in nodes) Resolve(node);
+            return;
+        }
+        var resolved = ManyResolved.Of([.. nodes.Select(node => (node.Id.Sheet, TextOf(node.Cell.Content)))], () =>
+        {
+            Dictionary<string, PatternCache> ofThread = [];
+            return sheet => Patterns(sheet, ofThread);
+        });
+        for (int i = 0; i < nodes.Length; i++) Place(nodes[i], resolved[i]);
+    }
+
+    private void Resolve(Node node) => Place(node, TextOf(node.Cell.Content) is { } text ? Patterns(node.Id.Sheet, patterns).Resolve(text) : default);
+
+    /// <summary>Takes in what an expression was resolved to.</summary>
+    private void Place(Node node, (ResolvedExpression? Expression, Fault? Fault) resolved)
+    {
+        (node.Expression, node.Unresolved, node.Shape) = (resolved.Expression, resolved.Fault, null);
+        if (node.Expression is not null)
+        {
             if (node.Cell.Content is GivenContent && node.Expression is { References.IsEmpty: false } expression)
                 (node.Expression, node.Unresolved) = (null, CallFaults.GivenRefers(expression.ReferencePlaces[0]));
             if (node.Expression is { Calls.IsEmpty: false } calling && calling.Calls.FirstOrDefault(call => call.Fault is not null) is { } broken)
                 (node.Expression, node.Unresolved) = (null, CallFaults.FunctionBroken(broken.Name, null));
         }
-        node.References = ReferencesOf(node.Reads);
         graph.Connect(node);
         MarkDirty(node);
     }
 
-    private PatternCache Patterns(string sheet)
+    private PatternCache Patterns(string sheet, Dictionary<string, PatternCache> patterns)
     {
         if (!patterns.TryGetValue(sheet, out PatternCache? known)) patterns.Add(sheet, known = new PatternCache(new SheetScope(sheet, binder.Library, own.ByName, names)));
         return known;
@@ -198,7 +217,7 @@ internal sealed partial class Recalculation
         dirty.Clear();
         changed.Clear();
         ImmutableArray<Fault> faults = [.. workbook.Faults, .. own.Faults, .. Hiding()];
-        return new Calculation(workbook, results.ToImmutable(), faults);
+        return new Calculation(workbook, results.Build(), faults);
     }
 
     private IEnumerable<Fault> Hiding() =>
@@ -273,7 +292,7 @@ internal sealed partial class Recalculation
     {
         bool same = node.Result is { } old && Equals(old.Outcome, result.Outcome) && old.Type == result.Type && old.Cautions.SequenceEqual(result.Cautions) && old.Cell.Format == result.Cell.Format;
         node.Result = result;
-        results[node.Id] = result;
+        results.Set(result);
         if (same || node.HasChanged) return;
         node.HasChanged = true;
         changed.Add(node);

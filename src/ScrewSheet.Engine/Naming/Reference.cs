@@ -1,4 +1,5 @@
 using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Engine.Naming;
 
@@ -7,14 +8,24 @@ internal abstract record Reference
 {
     private Reference() { }
 
+    /// <summary>As results say it.</summary>
+    public abstract CellReference Said { get; }
+
     /// <summary>One cell.</summary>
-    public sealed record ToCell(CellId Cell) : Reference;
+    public sealed record ToCell(CellId Cell) : Reference
+    {
+        /// <inheritdoc/>
+        public override CellReference Said => new(Cell);
+    }
 
     /// <summary>A run of cells, both corners included, on one sheet.</summary>
     public sealed record ToRun(CellId First, CellId Last) : Reference
     {
         /// <summary>The column's line, when the run is a column by name, from the sheet's first row to its last.</summary>
         public SheetColumn? Column { get; init; }
+
+        /// <inheritdoc/>
+        public override CellReference Said => new(First, Last) { Column = Column?.Name };
 
         /// <summary>The most cells of a run.</summary>
         public const int Maximum = 200_000;

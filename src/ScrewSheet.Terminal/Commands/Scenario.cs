@@ -17,7 +17,7 @@ internal static class Scenario
         Calculation calculation = calculator.Calculate(changed);
         if (sets.Count == 0) return calculation;
         Calculation before = calculator.Calculate(workbook);
-        return calculation with { Cells = calculation.Cells.SetItems(calculation.Cells.Values.Where(cell => Moved(before, cell)).Select(cell => KeyValuePair.Create(cell.Id, cell with { Kept = KeptState.NotKept }))) };
+        return calculation with { Cells = calculation.Cells.With(calculation.Cells.Values.Where(cell => Moved(before, cell)).Select(cell => cell with { Kept = KeptState.NotKept })) };
     }
 
     private static bool Moved(Calculation before, CellResult cell) => cell.Kept != KeptState.NotKept && !Equals(before.Cells[cell.Id].Outcome, cell.Outcome);

@@ -62,7 +62,7 @@ internal readonly record struct CellHead(string? Type, string? Name, Place NameP
         fault = close < 0 ? FormatFaults.OpenBracket(line.At(bracket, bracket + 1))
             : line.SkipBlanks(close + 1, end) is var rest && rest < end ? FormatFaults.AfterBracket(line.At(rest, end)) : null;
         if (fault is not null) return this;
-        if (DisplayFormatText.TryParse(line.Piece(bracket + 1, close).Trim(), out DisplayFormat? format, out string? problem)) return this with { Format = format };
+        if (KnownFormats.TryRead(line.Span(bracket + 1, close).Trim(), out DisplayFormat? format, out string? problem)) return this with { Format = format };
         fault = FormatFaults.Format(line.At(bracket + 1, close), problem);
         return this;
     }

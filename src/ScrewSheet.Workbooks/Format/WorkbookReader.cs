@@ -14,10 +14,13 @@ internal sealed class WorkbookReader
     private readonly HeadReader head = new();
     private readonly ImmutableArray<BrokenLine>.Builder broken = ImmutableArray.CreateBuilder<BrokenLine>();
     private readonly List<SheetBuilder> sheets = [];
+    private readonly CellsAhead ahead;
     private BlockReader? block;
     private bool sheetSeen, skipping;
     private int cellsBefore;
     private Fault? refusal;
+
+    private WorkbookReader(CellsAhead ahead) => this.ahead = ahead;
 
     private SheetBuilder? Current => sheets.Count == 0 ? null : sheets[^1];
 
@@ -26,7 +29,7 @@ internal sealed class WorkbookReader
     {
         Fault? fault = FileText.Split(bytes, out List<FileLine> lines, out bool hasMark);
         fault ??= FirstLine(lines);
-        return fault is null ? new WorkbookReader().Read(lines, hasMark) : new Refusal(fault);
+        return fault is null ? new WorkbookReader(CellsAhead.Of(lines)).Read(lines, hasMark) : new Refusal(fault);
     }
 
     private static Fault? FirstLine(List<FileLine> lines)
@@ -135,7 +138,7 @@ internal sealed class WorkbookReader
             block = BlockReader.Reserve(line, start, "conflict");
             return;
         }
-        CellReading reading = CellLine.Read(line);
+        CellReading reading = ahead.Read(line);
         if (reading.Cell is null) KeepBroken(file, reading.Fault!);
         else Report(file, Current!.Add(reading.Cell, reading.NamePlace, file));
         if (cellsBefore + Current!.Count > MostCells) refusal = FormatFaults.TooManyCells(new Place(line.Number, 1));

@@ -49,6 +49,13 @@ public readonly record struct CellReference(CellId First, CellId? Last = null)
     public string? Column { get; init; }
 }
 
+/// <summary>An expression that knows what it refers to. Results ask only when somebody asks them: a workbook has many cells and few that are looked at.</summary>
+public interface IReferring
+{
+    /// <summary>What it refers to, by slot.</summary>
+    ImmutableArray<CellReference> Refers();
+}
+
 /// <summary>Everything known about one cell after a calculation.</summary>
 public sealed record CellResult
 {
@@ -74,7 +81,14 @@ public sealed record CellResult
     public KeptState Kept { get; init; }
 
     /// <summary>What the bound expression's references mean, by slot.</summary>
-    public ImmutableArray<CellReference> References { get; init; } = [];
+    public ImmutableArray<CellReference> References
+    {
+        get => field.IsDefault ? Referring?.Refers() ?? [] : field;
+        init;
+    }
+
+    /// <summary>The expression that says <see cref="References"/> where they are not given.</summary>
+    public IReferring? Referring { get; init; }
 
     /// <summary>The bound expression, or null for a note, a literal given and a cell that could not be bound.</summary>
     public BoundExpression? Bound { get; init; }
@@ -90,7 +104,7 @@ public sealed record CellResult
 /// <param name="Workbook">What was calculated.</param>
 /// <param name="Cells">One result for each cell.</param>
 /// <param name="Faults">Faults that belong to no cell: unreadable lines, the author's functions, names that hide the library's.</param>
-public sealed record Calculation(Workbook Workbook, ImmutableDictionary<CellId, CellResult> Cells, ImmutableArray<Fault> Faults)
+public sealed record Calculation(Workbook Workbook, CellResults Cells, ImmutableArray<Fault> Faults)
 {
     /// <summary>The results of one sheet in the order of its cells in the file.</summary>
     public IEnumerable<CellResult> Of(Sheet sheet) => sheet.CellsInOrder.Select(cell => Cells[new CellId(sheet.Name, cell.Address)]);
