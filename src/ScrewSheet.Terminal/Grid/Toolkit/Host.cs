@@ -24,6 +24,14 @@ internal sealed class Host
     /// <exception cref="UserMistake">There is no terminal.</exception>
     public static void Run(GridProgram program) => new Host(program).Show();
 
+    /// <summary>Loads the toolkit without touching the terminal.</summary>
+    public static void WarmUp()
+    {
+        _ = Driver.IsAttachedToTerminal(out _, out _);
+        System.Runtime.CompilerServices.RuntimeHelpers.RunClassConstructor(typeof(Palette).TypeHandle);
+        _ = Palette.Coloured[Screen.Ink.Plain];
+    }
+
     private void Show()
     {
         if (!Driver.IsAttachedToTerminal(out _, out _)) throw new UserMistake("The grid needs a terminal. Without one, use screwsheet run FILE.");

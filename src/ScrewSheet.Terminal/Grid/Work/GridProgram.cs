@@ -12,8 +12,20 @@ namespace ScrewSheet.Terminal.Grid.Work;
 /// <summary>What the grid needs of its surroundings.</summary>
 internal sealed record GridSurroundings
 {
-    /// <summary>The library.</summary>
-    public required FunctionLibrary Library { get; init; }
+    private readonly Lazy<FunctionLibrary>? library;
+
+    /// <summary>The library; asking for it may take a while the first time.</summary>
+    public FunctionLibrary Library
+    {
+        get => library?.Value ?? throw new InvalidOperationException("No library was given.");
+        init => library = new(value);
+    }
+
+    /// <summary>Loads the library when it is first asked for, which the first screen does not.</summary>
+    public Func<FunctionLibrary> LibraryLater
+    {
+        init => library = new(value);
+    }
 
     /// <summary>The folder with the shipped workbooks.</summary>
     public required string Shipped { get; init; }
@@ -37,10 +49,10 @@ internal sealed class GridProgram : IDisposable
     public GridProgram(GridSurroundings surroundings, WorkbookFile? file)
     {
         this.surroundings = surroundings;
-        recalculator = new Recalculator(surroundings.Library, arrived.Enqueue);
+        recalculator = new Recalculator(() => surroundings.Library, arrived.Enqueue);
         State = new GridState
         {
-            Lexicon = new Lexicon(surroundings.Library),
+            Lexicon = new Lexicon(() => surroundings.Library),
             Mode = new Browsing(),
             StartItems = StartPage.Items(surroundings.Remembered.Recent, ShippedWorkbooks.Names(surroundings.Shipped)),
         };
@@ -67,6 +79,9 @@ internal sealed class GridProgram : IDisposable
             if (!Do(effect)) break;
         }
     }
+
+    /// <summary>Tells that the first screen was drawn: from now on the calculation may take the machine's time.</summary>
+    public void Shown() => recalculator.Begin();
 
     /// <summary>Takes in what arrived from the calculation.</summary>
     /// <returns>True when something did.</returns>

@@ -20,11 +20,14 @@ internal sealed class Recalculator : IDisposable
 
     private const string ByHand = "Stopped. What was not computed stays so until the next change, or until Space and then the full stop.";
 
+    private static readonly TimeSpan LongestDelay = TimeSpan.FromSeconds(2);
+
     private readonly Lock door = new();
     private readonly AutoResetEvent wake = new(false);
     private readonly ManualResetEventSlim idle = new(true);
     private readonly Thread thread;
-    private readonly Calculator calculator;
+    private readonly ManualResetEventSlim begin = new(false);
+    private readonly Func<FunctionLibrary> library;
     private readonly Action<Input> tell;
     private readonly Trials trials = new();
     private CancellationTokenSource stop = new();
@@ -33,13 +36,14 @@ internal sealed class Recalculator : IDisposable
     private long tryingSince, seenSince;
     private CellId? seen;
     private bool ended, isStopped;
+    private volatile Calculator? calculator;
     private string? told;
     private Known? known;
 
     /// <summary>With a library; what it finds out goes to <paramref name="tell"/>, on its own thread.</summary>
-    public Recalculator(FunctionLibrary library, Action<Input> tell)
+    public Recalculator(Func<FunctionLibrary> library, Action<Input> tell)
     {
-        calculator = new Calculator(library);
+        this.library = library;
         this.tell = tell;
         thread = new Thread(Work) { IsBackground = true, Name = "calculation" };
         thread.Start();
@@ -67,20 +71,28 @@ internal sealed class Recalculator : IDisposable
     /// <summary>The cell that has been computed for a while, or null; to be asked by one thread, now and then.</summary>
     public CellId? SlowCell()
     {
-        CellId? now = calculator.Running is { } cell && cell.Address == Trials.Scratch ? trying?.At : calculator.Running;
+        CellId? now = calculator?.Running is { } cell && cell.Address == Trials.Scratch ? trying?.At : calculator?.Running;
         if (now != seen) (seen, seenSince) = (now, Stopwatch.GetTimestamp());
         return now is not null && Stopwatch.GetElapsedTime(seenSince) > Slow ? now : null;
     }
 
     /// <summary>Waits until nothing is asked any more.</summary>
     /// <returns>False when it took longer.</returns>
-    public bool Settle(TimeSpan longest) => idle.Wait(longest);
+    public bool Settle(TimeSpan longest)
+    {
+        Begin();
+        return idle.Wait(longest);
+    }
+
+    /// <summary>Lets the work begin; until then the compiler and the library are not even loaded, so that the first screen is there sooner.</summary>
+    public void Begin() => begin.Set();
 
     /// <inheritdoc/>
     public void Dispose()
     {
         Stop();
         lock (door) ended = true;
+        begin.Set();
         wake.Set();
     }
 
@@ -97,6 +109,12 @@ internal sealed class Recalculator : IDisposable
 
     private void Work()
     {
+        begin.Wait(LongestDelay);
+        lock (door)
+        {
+            if (ended) return;
+        }
+        calculator = new Calculator(library());
         while (true)
         {
             Calculate? version;
@@ -112,7 +130,7 @@ internal sealed class Recalculator : IDisposable
                 if (version is null) typed = null;
                 if (version is null && line is null && known is null or { HasReaders: true }) idle.Set();
             }
-            if (version is not null) Guarded(() => new Calculated(known = Known.Of(trials.Calculate(calculator, version, token), known)));
+            if (version is not null) Guarded(() => new Calculated(known = Known.Of(trials.Calculate(calculator!, version, token), known)));
             else if (line is not null) Guarded(() => new Previewed(Try(line, token)));
             else if (known is { HasReaders: false }) Guarded(FindReaders);
             else wake.WaitOne();
@@ -152,7 +170,7 @@ internal sealed class Recalculator : IDisposable
     private Preview Try(TryOut line, CancellationToken token)
     {
         if (CellText.ReadEntry(line.Typed, line.At.Address) is not EntryRead read) return Preview.OfText(line.Typed, line.At.Address)!;
-        Calculation calculation = trials.Try(calculator, line, read.Cell, token);
+        Calculation calculation = trials.Try(calculator!, line, read.Cell, token);
         CellResult result = calculation.Cells[new CellId(line.At.Sheet, Trials.Scratch)];
         if (Circle(calculation, line.At, result)) return new Preview(line.Typed, null, null, new(2101, Workbooks.Diagnostics.FaultKind.Circle, "This cell would wait for itself.", "Take the reference out that leads back to it."), []);
         string? value = result.Value is null ? null : PrintedText.Of(result.Value, read.Cell.Format, line.Workbook.Head.Units, result.IsCheck).ToString();
