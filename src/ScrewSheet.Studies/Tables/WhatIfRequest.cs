@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
+using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Studies.Tables;
 
@@ -59,5 +61,15 @@ public sealed record WhatIfRequest
             if (fault is not null) return fault;
         }
         return new WhatIfRequest { Vary = specs.ToImmutable(), Show = names.ToImmutable() };
+    }
+
+    /// <summary>How much room the table would take, or why it cannot be made; nothing is worked out.</summary>
+    /// <param name="calculation">The workbook, calculated.</param>
+    /// <param name="library">The library it was calculated with.</param>
+    public StudyOutcome<WhatIfShape> Check(Calculation calculation, FunctionLibrary library)
+    {
+        ArgumentNullException.ThrowIfNull(calculation);
+        ArgumentNullException.ThrowIfNull(library);
+        return WhatIfStudy.Check(calculation, this, library);
     }
 }

@@ -3,6 +3,7 @@ using ScrewSheet.Engine;
 using ScrewSheet.Studies.Faults;
 using ScrewSheet.Studies.Scenarios;
 using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -13,28 +14,43 @@ internal static class WhatIfStudy
 {
     public static StudyOutcome<WhatIfTable> Run(StudyTools tools, Calculation calculation, WhatIfRequest request, IProgress<double>? progress, CancellationToken stop)
     {
-        if (request.Vary.IsEmpty) return StudyFaults.Missing("vary", request.Place);
-        if (request.Show.IsEmpty) return StudyFaults.Missing("show", request.Place);
+        if (Plan(calculation, request, tools.Library, out Fault? fault) is not { } plan) return fault!;
+        ScenarioSpace space = new(tools, plan.Axes, Bound(tools, calculation, plan.Axes, plan.Shown, stop), request.Method);
+        WhatIfTable table = space.Fill(progress, stop) with { Title = request.Title, Anchor = request.Anchor };
+        return Occupied(calculation.Workbook, table.Shape, request) is { } occupied ? occupied : table with { Notes = Notes(space.Cone, table) };
+    }
+
+    /// <summary>How much room the table takes, or why it cannot be made; nothing is worked out.</summary>
+    public static StudyOutcome<WhatIfShape> Check(Calculation calculation, WhatIfRequest request, FunctionLibrary library)
+    {
+        if (Plan(calculation, request, library, out Fault? fault) is not { } plan) return fault!;
+        WhatIfShape shape = WhatIfShape.Of([.. plan.Axes.Select(axis => axis.Values.Length)], plan.Shown.Count);
+        return Occupied(calculation.Workbook, shape, request) is { } occupied ? occupied : shape;
+    }
+
+    private static (ImmutableArray<WhatIfAxis> Axes, List<CellId> Shown)? Plan(Calculation calculation, WhatIfRequest request, FunctionLibrary library, out Fault? fault)
+    {
+        fault = request.Vary.IsEmpty ? StudyFaults.Missing("vary", request.Place) : request.Show.IsEmpty ? StudyFaults.Missing("show", request.Place) : null;
+        if (fault is not null) return null;
         var axes = ImmutableArray.CreateBuilder<WhatIfAxis>();
         foreach (VarySpec spec in request.Vary)
         {
-            StudyOutcome<WhatIfAxis> axis = AxisBuilder.Build(calculation, spec, request.Sheet, tools.Library);
-            if (!axis.IsAnswered) return axis.Fault;
-            if (axes.Any(other => other.Cell == axis.Answer.Cell)) return StudyFaults.VariedTwice(axis.Answer.Label, CellNaming.PlaceOf(spec.Name));
-            axes.Add(axis.Answer);
+            StudyOutcome<WhatIfAxis> axis = AxisBuilder.Build(calculation, spec, request.Sheet, library);
+            fault = axis.Fault ?? (axes.Any(other => other.Cell == axis.Answer!.Cell) ? StudyFaults.VariedTwice(axis.Answer!.Label, CellNaming.PlaceOf(spec.Name)) : null);
+            if (fault is not null) return null;
+            axes.Add(axis.Answer!);
         }
         List<CellId> shown = [];
         foreach (PlacedText name in request.Show)
         {
-            if (CellNaming.Find(calculation.Workbook, name, request.Sheet, out Fault? fault) is not { } id) return fault!;
-            if (calculation.Cells[id].Outcome is null) return StudyFaults.NoValue(name.Text, CellNaming.PlaceOf(name));
+            if (CellNaming.Find(calculation.Workbook, name, request.Sheet, out fault) is not { } id) return null;
+            fault = calculation.Cells[id].Outcome is null ? StudyFaults.NoValue(name.Text, CellNaming.PlaceOf(name)) : null;
+            if (fault is not null) return null;
             shown.Add(id);
         }
         double entries = axes.Aggregate((double)shown.Count, (product, axis) => product * axis.Values.Length);
-        if (entries > WhatIfTable.MostEntries) return StudyFaults.TooMany(AxisBuilder.Count(entries), request.Place);
-        ScenarioSpace space = new(tools, axes.ToImmutable(), Bound(tools, calculation, axes.ToImmutable(), shown, stop), request.Method);
-        WhatIfTable table = space.Fill(progress, stop) with { Title = request.Title, Anchor = request.Anchor };
-        return Occupied(calculation.Workbook, table, request) is { } occupied ? occupied : table with { Notes = Notes(space.Cone, table) };
+        fault = entries > WhatIfTable.MostEntries ? StudyFaults.TooMany(AxisBuilder.Count(entries), request.Place) : null;
+        return fault is null ? (axes.ToImmutable(), shown) : null;
     }
 
     /// <summary>The cone, with every cell bound: where one could not be at the file's own givens, at the first scenario where it can.</summary>
@@ -57,14 +73,8 @@ internal static class WhatIfStudy
         return cone;
     }
 
-    private static Fault? Occupied(Workbook workbook, WhatIfTable table, WhatIfRequest request)
-    {
-        if (request.Anchor is not { } anchor || workbook.Find(request.Sheet ?? "") is not { } sheet) return null;
-        (int rows, int columns) = table.Extent;
-        CellAddress? cell = sheet.Cells.Keys.Where(at => at.Row >= anchor.Row && at.Row < anchor.Row + rows && at.Column >= anchor.Column && at.Column < anchor.Column + columns)
-            .Order().Select(at => (CellAddress?)at).FirstOrDefault();
-        return cell is { } found ? StudyFaults.Occupied(found.ToString(), anchor.ToString(), request.Place) : null;
-    }
+    private static Fault? Occupied(Workbook workbook, WhatIfShape shape, WhatIfRequest request) =>
+        request.Anchor is { } anchor && workbook.Find(request.Sheet ?? "") is { } sheet ? shape.CollisionOn(sheet, anchor, request.Place) : null;
 
     private static ImmutableArray<Fault> Notes(Cone cone, WhatIfTable table)
     {

@@ -31,10 +31,8 @@ public sealed record WhatIfTable
     /// <summary>How many scenarios there are; each column has as many entries.</summary>
     public int Scenarios => Axes.Aggregate(1, (product, axis) => product * axis.Values.Length);
 
-    /// <summary>Rows and columns of the table as it is drawn, with its heads: a table for each shown cell one below the other where two givens are varied, else a list.</summary>
-    public (int Rows, int Columns) Extent => Axes.Length == 2
-        ? (Columns.Length * (Axes[0].Values.Length + 2), Axes[1].Values.Length + 1)
-        : (Scenarios + 1, Axes.Length + Columns.Length);
+    /// <summary>The room the table takes as it is drawn.</summary>
+    public WhatIfShape Shape => WhatIfShape.Of([.. Axes.Select(axis => axis.Values.Length)], Columns.Length);
 
     /// <summary>The scenario at a place of each axis, from 0.</summary>
     public int Scenario(params ReadOnlySpan<int> places)

@@ -22,6 +22,29 @@ internal sealed class WhatIfText
     /// <summary>The lines in a width.</summary>
     public static IEnumerable<StyledLine> Lines(WhatIfTable table, UnitSystem system, int width) => new WhatIfText(table, system, width).Lines();
 
+    /// <summary>What must be said below the table, of one shown cell or of all: faults and cautions counted, notes.</summary>
+    public static IEnumerable<StyledLine> Remarks(WhatIfTable table, WhatIfColumn? only, UnitSystem system, int width) => new WhatIfText(table, system, width).Remarks(only is null ? table.Columns : [only]);
+
+    /// <summary>What stands above the entries of a shown cell, where two givens are varied.</summary>
+    public static string Heading(WhatIfTable table, WhatIfColumn column, UnitSystem system) => $"{Named(column, system)}, {Named(table.Axes[0])} down, {Named(table.Axes[1])} across";
+
+    /// <summary>A varied given with its unit.</summary>
+    public static string Named(WhatIfAxis axis) => axis.Unit?.Symbol is { Length: > 0 } symbol ? $"{PlainText.Of(axis.Label)} [{symbol}]" : PlainText.Of(axis.Label);
+
+    /// <summary>A shown cell with its unit.</summary>
+    public static string Named(WhatIfColumn column, UnitSystem system) => UnitOf(column, system).Symbol is { Length: > 0 } symbol ? $"{PlainText.Of(column.Label)} [{symbol}]" : PlainText.Of(column.Label);
+
+    /// <summary>The unit the entries of a shown cell are in.</summary>
+    public static Unit UnitOf(WhatIfColumn column, UnitSystem system) => column.Type is null ? UnitTable.Number : new StudyFigures(column.Type, column.Format, system).Unit;
+
+    /// <summary>An entry without the unit all of its column are in.</summary>
+    public static string Entry(WhatIfColumn column, int scenario, UnitSystem system)
+    {
+        if (column.Value(scenario) is not { } value) return "fault";
+        PrintedValue shown = PrintedText.Of(value, column.Format, system, column.IsCheck);
+        return shown.Unit.Length == 0 || shown.Unit == UnitOf(column, system).Symbol ? shown.Figure : shown.ToString();
+    }
+
     /// <summary>A value of an axis in its unit, short where that says it all.</summary>
     public static string Figure(WhatIfAxis axis, int at)
     {
@@ -37,7 +60,7 @@ internal sealed class WhatIfText
         if (head.Length > 0) foreach (string line in Wrapping.Lines(string.Join("  ", head), width)) yield return new StyledLine(line, Tone.Strong);
         IEnumerable<StyledLine> body = table.Axes.Length switch { 1 => OneGiven(), 2 => TwoGivens(), _ => List().Select(line => new StyledLine(line)) };
         foreach (StyledLine line in body) yield return line;
-        foreach (StyledLine line in Remarks()) yield return line;
+        foreach (StyledLine line in Remarks(table.Columns)) yield return line;
     }
 
     private IEnumerable<StyledLine> OneGiven()
@@ -71,8 +94,7 @@ internal sealed class WhatIfText
         (WhatIfAxis down, WhatIfAxis across) = (table.Axes[0], table.Axes[1]);
         foreach (WhatIfColumn column in table.Columns)
         {
-            string unit = UnitOf(column).Symbol;
-            yield return new StyledLine($"{PlainText.Of(column.Label)}{(unit.Length == 0 ? "" : $" [{unit}]")}, {Named(down)} down, {Named(across)} across", Tone.Strong);
+            yield return new StyledLine(Heading(table, column, system), Tone.Strong);
             for (int from = 0; from < across.Values.Length;)
             {
                 (IReadOnlyList<string> lines, int to) = Part(column, down, across, from);
@@ -98,16 +120,9 @@ internal sealed class WhatIfText
         return (lines, to);
     }
 
-    private static string Named(WhatIfAxis axis) => axis.Unit?.Symbol is { Length: > 0 } symbol ? $"{PlainText.Of(axis.Label)} [{symbol}]" : PlainText.Of(axis.Label);
+    private Unit UnitOf(WhatIfColumn column) => UnitOf(column, system);
 
-    private Unit UnitOf(WhatIfColumn column) => column.Type is null ? UnitTable.Number : new StudyFigures(column.Type, column.Format, system).Unit;
-
-    private string Entry(WhatIfColumn column, int scenario)
-    {
-        if (column.Value(scenario) is not { } value) return "fault";
-        PrintedValue shown = PrintedText.Of(value, column.Format, system, column.IsCheck);
-        return shown.Unit.Length == 0 || shown.Unit == UnitOf(column).Symbol ? shown.Figure : shown.ToString();
-    }
+    private string Entry(WhatIfColumn column, int scenario) => Entry(column, scenario, system);
 
     /// <summary>A mark for each row where the first numeric column lies between its least and greatest value; empty where there is no room or nothing to draw.</summary>
     private string[] Plot(int room)
@@ -128,9 +143,9 @@ internal sealed class WhatIfText
         return low + DisplayWidth.PadLeft(high, Math.Max(DisplayWidth.Of(high) + 1, wide + 2 - DisplayWidth.Of(low)));
     }
 
-    private IEnumerable<StyledLine> Remarks()
+    private IEnumerable<StyledLine> Remarks(IEnumerable<WhatIfColumn> columns)
     {
-        foreach (WhatIfColumn column in table.Columns)
+        foreach (WhatIfColumn column in columns)
         {
             foreach (StyledLine line in Faults(column)) yield return line;
             foreach (CautionCount caution in column.Cautions)

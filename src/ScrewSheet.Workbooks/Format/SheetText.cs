@@ -35,7 +35,8 @@ internal static class SheetText
         return new SheetSource(Lines(opening, newLine), Lines(tables, newLine), heading, []);
     }
 
-    private static IEnumerable<string> WhatIf(WhatIfBlock block)
+    /// <summary>The lines of a table, a blank one first.</summary>
+    public static IEnumerable<string> WhatIf(WhatIfBlock block)
     {
         yield return "";
         yield return block.Title is null ? $"what-if {block.Anchor}" : $"what-if {block.Anchor} {QuotedText.Write(block.Title)}";
@@ -59,7 +60,7 @@ internal static class SheetText
     }
 
     /// <summary>The new text in place of the old, with the remark the line had.</summary>
-    private static FileLine Replace(FileLine line, string text)
+    public static FileLine Replace(FileLine line, string text)
     {
         int remark = LineScan.Of(line.Text, 0).Remark;
         return line with { Text = remark < line.Text.Length ? $"{text} {line.Text[remark..]}" : text };

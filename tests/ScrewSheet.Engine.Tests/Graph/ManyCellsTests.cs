@@ -25,7 +25,7 @@ public sealed class ManyCellsTests
     {
         Book book = Book.Of([.. Enumerable.Range(1, Rows).SelectMany(Row)]);
         book.Type("A7", "length7 = 9 mm");
-        Assert.Equal("B7 C7 D7 F7", book.Ran);
+        Assert.Equal("B7 C7 F7", book.Ran); // D7 adds an area and a length, which never runs
     }
 
     private static string[] Row(int row) =>

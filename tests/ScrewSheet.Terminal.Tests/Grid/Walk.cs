@@ -84,7 +84,7 @@ internal sealed class Walk : IDisposable
 
     public Walk Settle()
     {
-        Program.Settle(TimeSpan.FromSeconds(60));
+        Program.SettleStudies(TimeSpan.FromSeconds(60));
         return this;
     }
 

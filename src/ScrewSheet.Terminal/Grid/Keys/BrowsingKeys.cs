@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Grid.Keys;
@@ -13,7 +14,7 @@ internal static class BrowsingKeys
         if (Move(state.Open, press, Layout.Of(state).GridRows) is { } moved) return state.With(moved);
         return press.Key switch
         {
-            KeyName.Enter => EnteringKeys.Begin(state, null),
+            KeyName.Enter => Enter(state),
             KeyName.Tab => LinkingKeys.Begin(state),
             KeyName.Delete or KeyName.Backspace => Clear(state),
             KeyName.Escape => state.With(state.Open with { Anchor = state.Open.Cursor }),
@@ -22,17 +23,24 @@ internal static class BrowsingKeys
         };
     }
 
+    /// <summary>Types into the cell under the cursor, beginning with what stands there; a place of a what-if table is computed, so there it asks what to do with the table.</summary>
+    public static GridState Enter(GridState state) => OnTable(state) ? StudyMenu.Open(state) : EnteringKeys.Begin(state, null);
+
+    private static bool OnTable(GridState state) => state.Open.Cell is null && TableDetail.Under(state.Open) is not null;
+
     private static GridState Typed(GridState state, string text) => text switch
     {
         " " => state with { Mode = new Commanding() },
         "<" => state.With(Moves.Sheets(state.Open, -1)),
         ">" => state.With(Moves.Sheets(state.Open, 1)),
         "?" => ReadingKeys.Open(state, PageName.Help),
+        _ when OnTable(state) => state.Say("A what-if table is computed here; nothing can be typed into it. Enter changes it."),
         _ => EnteringKeys.Begin(state, text),
     };
 
     private static GridState Clear(GridState state)
     {
+        if (state.Open.Block.IsOne && OnTable(state)) return state.Say("A what-if table is computed here. Enter, then R, takes it off the sheet.");
         Session cleared = Edits.Clear(state.Open, state.Open.Block);
         return ReferenceEquals(cleared, state.Open) ? state : state.With(cleared).Say($"Cleared {state.Open.Block}. Ctrl+Z takes it back.");
     }

@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Grid.Keys;
 
@@ -16,7 +17,8 @@ internal static class Dispatch
             Click click => MouseKeys.Click(fresh, click),
             Wheel wheel => MouseKeys.Turn(fresh, wheel),
             Resize resize => Resized(fresh, resize),
-            Calculated calculated => fresh.Session is null ? fresh : fresh with { Session = fresh.Session with { Known = calculated.Known } },
+            Calculated calculated => fresh.Session is null ? fresh : StudyState.Calculated(fresh with { Session = fresh.Session with { Known = calculated.Known } }),
+            StudyNews news => StudyState.Take(fresh, news),
             Slowed slowed => fresh with { Slow = slowed.Cell },
             Stopped stopped => Halted(fresh with { IsStopped = true, Slow = null }, stopped.Why),
             Previewed previewed => Tried(fresh, previewed.Preview),
@@ -38,6 +40,7 @@ internal static class Dispatch
         Asking asking => AskingKeys.Press(state, asking, press),
         Confirming confirming => AskingKeys.Press(state, confirming, press),
         Reading reading => ReadingKeys.Press(state, reading, press),
+        Studying studying => StudyKeys.Press(state, studying, press),
         Plotting => press.Key is KeyName.Escape or KeyName.Enter || press.Text == "q" ? state.Browse() : state,
         _ => throw new ArgumentOutOfRangeException(nameof(state), state.Mode, "No such mode."),
     };
@@ -47,6 +50,7 @@ internal static class Dispatch
         Browsing => ClipCommands.PasteText(state, text),
         Entering entering => EnteringKeys.Put(state, entering.Entry, entering.Entry.Typed.Insert(text)),
         Asking asking => state with { Mode = asking with { Typed = asking.Typed.Insert(text) } },
+        Studying studying => StudyKeys.Paste(state, studying, text),
         _ => state,
     };
 

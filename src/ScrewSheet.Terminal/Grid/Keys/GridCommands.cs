@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Grid.Keys;
 
@@ -50,7 +51,8 @@ internal static class GridCommands
         new('h', "Go", "replace", null, Questions.Replace),
         new('a', "Look", "what needs attention", 'a', Lists.Attention),
         new('l', "Look", "library functions", 'l', Lists.Catalogue),
-        new('p', "Look", "plot the columns", null, Draw),
+        new('9', "Ask", "ask what if, how sure", 't', StudyMenu.Open),
+        new('p', "Look", "plot columns or table", null, Draw),
         new('1', "Look", "SI or US units", null, SwitchUnits),
         new('.', "Look", "stop calculating", null, StopOrGoOn),
         new('?', "Look", "help", null, state => ReadingKeys.Open(state, PageName.Help)),
@@ -97,13 +99,10 @@ internal static class GridCommands
 
     private static GridState BringBack(GridState state) => state.LeftEntry is { } line ? EnteringKeys.Begin(state with { LeftEntry = null }, line) : state.Say("No line was left with Esc.");
 
-    private static GridState Draw(GridState state) => Plot.Of(state.Open, out string? problem) is { } plot ? state with { Mode = new Plotting(plot) } : state.Say(problem!);
+    private static GridState Draw(GridState state) => state.Open.Block.IsOne && TableDetail.Under(state.Open) is { } table ? TableMenu.Plot(state, table) : Plot.Of(state.Open, out string? problem) is { } plot ? state with { Mode = new Plotting(plot) } : state.Say(problem!);
 
-    private static GridState StopOrGoOn(GridState state)
-    {
-        if (state.Open.IsCalculated) return state.Say("Nothing is being calculated.");
-        return state.IsStopped ? (state with { IsStopped = false }).And(new Calculate(state.Open.Workbook)).Say("Calculating again.") : state.And(new StopCalculating());
-    }
+    private static GridState StopOrGoOn(GridState state) => state is { IsStopped: true, Open.IsCalculated: false }
+        ? (state with { IsStopped = false }).And(new Calculate(state.Open.Workbook)).Say("Calculating again.") : StudyState.Stop(state);
 
     private static GridState SwitchUnits(GridState state)
     {

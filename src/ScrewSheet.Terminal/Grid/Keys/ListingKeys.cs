@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Grid.Keys;
 
@@ -33,6 +34,7 @@ internal static class ListingKeys
         GoTo to => state.Browse().With(Moves.Jump(state.Open, to.Id)),
         PutIn put => EnteringKeys.Begin(state.Browse(), Call(state, put.Call)),
         Begin begin => state.And(begin.Effect),
+        Take take => take.Do(state),
         BeginNew => StartPage.New(state),
         _ => state,
     };

@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Grid.Keys;
@@ -23,6 +24,7 @@ internal static class MouseKeys
         Browsing => state.With(Moves.By(state.Open, 0, wheel.Rows)),
         Linking linking => LinkingKeys.Scroll(state, linking, Math.Sign(wheel.Rows)),
         Listing listing => ListingKeys.Press(state, listing, new Press(wheel.Rows < 0 ? KeyName.Up : KeyName.Down)),
+        Studying studying => StudyKeys.Turn(state, studying, wheel),
         Reading reading => ReadingKeys.Press(state, reading, new Press(wheel.Rows < 0 ? KeyName.Up : KeyName.Down)),
         _ => state,
     };
@@ -36,7 +38,7 @@ internal static class MouseKeys
         if (click.Line < FirstRow || click.Line >= FirstRow + layout.GridRows || ColumnAt(state, click.Column) is not { } column) return state;
         CellAddress at = new(column, state.Open.Corner.Row + click.Line - FirstRow);
         GridState there = state.Browse().With(Moves.To(state.Open, at, click.IsDrag));
-        return click.IsDouble ? EnteringKeys.Begin(there, null) : there;
+        return click.IsDouble ? BrowsingKeys.Enter(there) : there;
     }
 
     /// <summary>The column whose head ends there.</summary>

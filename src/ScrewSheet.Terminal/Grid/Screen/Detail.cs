@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Editing;
@@ -27,7 +28,8 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
     {
         Cell? cell = session.Cell;
         DetailBuilder builder = new(session, width, chosen);
-        if (cell is null) builder.Text("", "Nothing stands here. Type to put something in: force = 5 kN is a given, moment => force * arm a result, anything else is words.", Ink.Faint);
+        if (cell is null && TableDetail.Under(session) is { } table) TableDetail.Fill(builder, session, table, width);
+        else if (cell is null) builder.Text("", "Nothing stands here. Type to put something in: force = 5 kN is a given, moment => force * arm a result, anything else is words.", Ink.Faint);
         else Fill(builder, session, session.At, cell);
         return new Detail(HeadingOf(session, cell), builder.Lines, builder.Links, builder.LinkLines);
     }
@@ -35,7 +37,7 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
     private static string HeadingOf(Session session, Cell? cell)
     {
         if (!session.Block.IsOne) return $"{session.Block}: {session.Block.Rows} rows, {session.Block.Columns} columns";
-        if (cell is null) return session.Cursor.ToString();
+        if (cell is null) return TableDetail.Under(session) is { } table ? TableDetail.Heading(session, table) : session.Cursor.ToString();
         CellResult? result = session.Result(session.At);
         string kind = cell.Content switch { NoteContent => "words", GivenContent => "given", ResultContent => result?.IsCheck == true ? "check" : "result", _ => "unreadable line" };
         List<string> parts = [cell.Name is null ? session.Cursor.ToString() : $"{session.Cursor} {cell.Name}", kind];
@@ -47,6 +49,7 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
     private static void Fill(DetailBuilder builder, Session session, CellId id, Cell cell)
     {
         CellResult? result = session.Result(id);
+        TableDetail.Collision(builder, session, id.Address);
         if (result?.Fault is { } fault) FaultLines(builder, session, id, fault);
         if (result is not null && Verdict.Changed(result)) builder.Text("changed", Difference(session, result), Ink.Bad);
         if (result is not null)

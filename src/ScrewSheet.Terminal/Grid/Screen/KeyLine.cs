@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
 
@@ -26,16 +27,18 @@ internal static class KeyLine
         Shifting => [("↑↓", "move rows"), ("←→", "move columns"), ("Enter", "done")],
         Commanding => [("letter", "do it"), ("Esc", "back to the grid")],
         Listing { IsStart: true } => [("↑↓", "choose"), ("Enter", "open"), ("Esc", "leave")],
+        Listing { Items: [{ Choice: Take }, ..] } => [("↑↓", "choose"), ("Enter", "take it"), ("letters", "narrow"), ("Esc", "leave, change nothing")],
         Listing => [("↑↓", "choose"), ("Enter", "go there"), ("letters", "narrow"), ("Esc", "back")],
         Asking => [("Enter", "done"), ("Esc", "never mind")],
         Confirming => [("letter", "answer"), ("Esc", "back")],
         Reading { Page: PageName.Cautions } => [("Enter", "understood")],
+        Studying studying => StudyPicture.Keys(studying),
         Plotting => [("Esc", "back to the grid")],
         Reading => [("↑↓", "scroll"), ("Esc", "back")],
         _ => InGrid(state),
     };
 
     private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
-        ? [("Enter", "edit"), ("Space", "commands"), ("Ctrl+S", "save"), ("Ctrl+Q", "leave"), ("?", "help"), ("Tab", "detail"), ("< >", "sheet"), ("Ctrl+A", "attention"), ("Ctrl+G", "go to"), ("Ctrl+F", "find"), ("Ctrl+Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
+        ? [("Enter", state.Open.Cell is null && TableDetail.Under(state.Open) is not null ? "table" : "edit"), ("Space", "commands"), ("Ctrl+T", "ask"), ("Ctrl+S", "save"), ("Ctrl+Q", "leave"), ("?", "help"), ("Tab", "detail"), ("< >", "sheet"), ("Ctrl+A", "attention"), ("Ctrl+G", "go to"), ("Ctrl+F", "find"), ("Ctrl+Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
         : [("Ctrl+C", "copy"), ("Ctrl+X", "cut"), ("Ctrl+V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
 }

@@ -39,6 +39,17 @@ internal static class Pages
         ("Ctrl+Z, Ctrl+Y", "take back what was typed into the line, do it again"),
     ];
 
+    private static readonly (string Keys, string What)[] Asking =
+    [
+        ("Ctrl+T, or Space and 9", "on a result, a check or a given: ask what if, backwards, how sure, what drives it; the steps say what they need"),
+        ("T  what if", "a table of the result for other values of its givens, drawn on the sheet and worked out again when something changes"),
+        ("B  backwards", "the value of a given for which the result is what it should be, or the check turns; W offers to write it"),
+        ("U  how sure", "the spread of the result within the tolerances, by two methods"),
+        ("D  what drives it", "each given moved alone over its interval, the strongest first"),
+        ("Enter on a table", "change it, plot it, remove it; Space and P plots it at once"),
+        ("Esc", "leaves any step, and stops what is being worked out; nothing is changed then"),
+    ];
+
     private static readonly (string Keys, string What)[] Forms =
     [
         ("peak [kN] = 8.5 kN ± 0.5 kN", "a given with name, shown unit, value and tolerance"),
@@ -56,6 +67,7 @@ internal static class Pages
         foreach (ScreenLine line in Part("In the grid", Moving, width)) yield return line;
         foreach (ScreenLine line in Part("While typing", Typing, width)) yield return line;
         foreach (ScreenLine line in Part("What to type", Forms, width)) yield return line;
+        foreach (ScreenLine line in Part("Asking about a cell", Asking, width)) yield return line;
         foreach (ScreenLine line in Part("Commands: Space, then the letter; some also with Ctrl", GridCommands.All.Select(KeysOf), width)) yield return line;
         foreach (ScreenLine line in Part("Marks before a cell", CellFace.Marks.Select(mark => (mark.Mark.ToString(), mark.Meaning)), width)) yield return line;
         yield return ScreenLine.Of(" Cautions", Ink.Strong);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ScrewSheet.Terminal.Grid.Keys;
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
 
@@ -17,6 +18,7 @@ internal static class Painter
         {
             Listing listing => Whole(state, ListPicture.Lines(state, listing)),
             Reading reading => Whole(state, Page(state, reading)),
+            Finding finding => Whole(state, StudyPicture.Page(state, finding)),
             Plotting plotting => Whole(state, PlotPicture.Lines(plotting.Plot, state.Width, state.Height)),
             _ when state.Session is null => Whole(state, ListPicture.Lines(state, new Listing("", []))),
             _ => OfGrid(state),
@@ -57,6 +59,7 @@ internal static class Painter
             Entering => state.Notice?.Text ?? $"Typing into {state.Open.Cursor}",
             Commanding => "Commands",
             Linking linking when detail.Lines.Length > Layout.Of(state).DetailRows => $"{detail.Heading} · from line {detail.TopLine(linking, Layout.Of(state).DetailRows) + 1} of {detail.Lines.Length}",
+            Studying studying => StudyPicture.Heading(studying),
             _ => detail.Heading,
         };
         return new LineBuilder(state.Width).Add("── ", Ink.Frame).Add(Fit.Cut(heading, state.Width - 6), Ink.FrameHere).Add(" ", Ink.Frame).To(state.Width, Ink.Frame, '─').Line(Ink.Frame);
@@ -68,6 +71,7 @@ internal static class Painter
         Commanding => CommandPanel.Lines(state.Width, layout.DetailRows),
         Confirming confirming => Answers(confirming, state.Width),
         Linking linking => detail.Lines.Skip(detail.TopLine(linking, layout.DetailRows)),
+        Studying studying => StudyPicture.Middle(studying, state.Width),
         _ => Cut(detail.Lines, state.Width, layout.DetailRows),
     };
 
@@ -92,6 +96,10 @@ internal static class Painter
                 string lead = $" {asking.Question}: ";
                 (ImmutableArray<ScreenLine> answer, int at, _) = EntryPicture.Typed(lead, asking.Typed, state.Width, 1);
                 return ([asking.Typed.Text.Length == 0 ? new LineBuilder(state.Width).Add(lead, Ink.Key).Add(" " + asking.Hint, Ink.Faint).Line() : answer[0]], (at, 0));
+            case Stepping step:
+                string question = $" {step.Question}: ";
+                (ImmutableArray<ScreenLine> typed, int caretAt, _) = EntryPicture.Typed(question, step.Typed, state.Width, 1);
+                return (typed, (caretAt, 0));
             default:
                 return (state.Notice is { } notice ? [.. NoticeLines(notice, state.Width)] : [state.Slow is { } slow ? SlowLine(state, slow) : Resting(state)], null);
         }

@@ -32,12 +32,25 @@ internal static class PlotPicture
     private static int[,] Dots(Plot plot, int columns, int rows, (double Low, double High) across, (double Low, double High) up)
     {
         int[,] dots = new int[rows, columns];
+        void Dot(int dotX, int dotY) => dots[dotY / 4, dotX / 2] |= dotY % 4 == 3 ? 0x40 << (dotX % 2) : 1 << ((dotY % 4) + (dotX % 2 * 3));
+
+        (int X, int Y)? before = null;
         foreach ((double x, double y) in plot.Points)
         {
-            int dotX = Place(x, across, (columns * 2) - 1), dotY = (rows * 4) - 1 - Place(y, up, (rows * 4) - 1);
-            dots[dotY / 4, dotX / 2] |= dotY % 4 == 3 ? 0x40 << (dotX % 2) : 1 << ((dotY % 4) + (dotX % 2 * 3));
+            (int X, int Y) here = (Place(x, across, (columns * 2) - 1), (rows * 4) - 1 - Place(y, up, (rows * 4) - 1));
+            Dot(here.X, here.Y);
+            if (plot.IsJoined && before is { } from) Join(from, here, Dot);
+            before = here;
         }
         return dots;
+    }
+
+    /// <summary>Every third dot between two points.</summary>
+    private static void Join((int X, int Y) from, (int X, int Y) to, Action<int, int> dot)
+    {
+        const int apart = 3;
+        int steps = Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y));
+        for (int step = apart; step < steps; step += apart) dot(from.X + (int)Math.Round((to.X - from.X) * (double)step / steps), from.Y + (int)Math.Round((to.Y - from.Y) * (double)step / steps));
     }
 
     private static int Place(double value, (double Low, double High) range, int last) => Math.Clamp((int)Math.Round((value - range.Low) / (range.High - range.Low) * last), 0, last);

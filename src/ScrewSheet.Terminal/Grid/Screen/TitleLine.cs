@@ -43,7 +43,8 @@ internal static class TitleLine
     private static string Right(Session session, int width, bool stopped)
     {
         string file = session.Path is null ? "no file yet" : PlainText.Of(Path.GetFileName(session.Path));
-        string state = (session.IsUnsaved ? " · not saved" : "") + (session.IsCalculated ? "" : stopped ? " · stopped" : " · calculating");
+        string state = (session.IsUnsaved ? " · not saved" : "")
+            + (!session.IsCalculated ? stopped ? " · stopped" : " · calculating" : session.Tables.Running is { } running ? $" · {running.What} {(int)(running.Share * 100)} %" : "");
         return Fit.Cut($" {file}{state} · {session.Workbook.Head.Units} ", Math.Max(10, width * 3 / 5));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
@@ -15,6 +16,7 @@ internal static class AttentionList
         if (session.Known is not { } known) return [];
         List<(int Rank, Item Item)> items = [];
         foreach (Fault fault in known.Calculation.Faults) items.Add((0, new Item("fault", OriginText.Of(fault), fault.Remedy is null ? "" : PlainText.Of(fault.Remedy), new Nothing(), IsBad: true)));
+        items.AddRange(TableAttention.Of(session).Select(item => (0, item)));
         foreach (Sheet sheet in session.Workbook.Sheets)
         {
             foreach (Cell cell in sheet.CellsInOrder)

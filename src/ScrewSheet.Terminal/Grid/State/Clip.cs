@@ -28,14 +28,14 @@ internal sealed record Clip(Workbook Workbook, string Sheet, CellBlock Block, bo
     /// <summary>No further than the sheet holds something.</summary>
     private static CellBlock Clipped(Session session)
     {
-        CellAddress extent = Moves.Extent(session.Sheet);
+        CellAddress extent = session.Tables.On(session).Extent(Moves.Extent(session.Sheet));
         CellBlock block = session.Block;
         return CellBlock.Between(block.First, new CellAddress(Math.Max(block.First.Column, Math.Min(block.Last.Column, extent.Column)), Math.Max(block.First.Row, Math.Min(block.Last.Row, extent.Row))));
     }
 
     private static string TextOf(Session session, CellAddress at)
     {
-        if (session.Sheet.Cells.GetValueOrDefault(at) is not { } cell) return "";
+        if (session.Sheet.Cells.GetValueOrDefault(at) is not { } cell) return session.Tables.On(session).Text(session, at);
         if (cell.Content is NoteContent note) return PlainText.Of(note.Text);
         CellResult? result = session.Result(new CellId(session.SheetName, at));
         return result is not null && session.Known!.Shown(result) is { } shown ? shown.ToString() : cell.Content is GivenContent given ? PlainText.Of(given.Text) : "";

@@ -1,6 +1,8 @@
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using System.Collections.Immutable;
 
 namespace ScrewSheet.Terminal.Grid.State;
 
@@ -13,6 +15,7 @@ internal sealed class Known
     {
         Calculation = calculation;
         Digits = ShownDigits.Of(calculation);
+        Tables = TableInputs.Of(calculation);
         readers = before;
     }
 
@@ -34,6 +37,9 @@ internal sealed class Known
         readers = new Readers(Calculation);
         HasReaders = true;
     }
+
+    /// <summary>The what-if tables, and what they depend on.</summary>
+    public ImmutableArray<TableInputs> Tables { get; }
 
     /// <summary>What is known of a cell, or null: nothing yet, or no cell.</summary>
     public CellResult? Find(CellId id) => Calculation.Cells.GetValueOrDefault(id);

@@ -11,7 +11,8 @@ namespace ScrewSheet.Terminal.Grid.State;
 /// <param name="Up">What the vertical axis shows, with its unit.</param>
 /// <param name="Points">The points, in those units.</param>
 /// <param name="LeftOut">Rows without two figures.</param>
-internal sealed record Plot(string Across, string Up, ImmutableArray<(double X, double Y)> Points, int LeftOut)
+/// <param name="IsJoined">True where the points follow each other and are joined by dots.</param>
+internal sealed record Plot(string Across, string Up, ImmutableArray<(double X, double Y)> Points, int LeftOut, bool IsJoined = false)
 {
     /// <summary>The last selected column over the first; of one column, over the number of its row.</summary>
     /// <param name="session">The session.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -30,6 +31,9 @@ internal sealed record Session
 
     /// <summary>The newest results, perhaps of an earlier version; null before the first.</summary>
     public Known? Known { get; init; }
+
+    /// <summary>The what-if tables as far as they are worked out.</summary>
+    public TableResults Tables { get; init; } = new();
 
     /// <summary>The sheet the reader is on.</summary>
     public required string SheetName { get; init; }

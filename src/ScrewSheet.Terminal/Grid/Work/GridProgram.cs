@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Grid.Keys;
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
@@ -37,9 +38,10 @@ internal sealed record GridSurroundings
 /// <summary>Holds the state, does what it asks for outside, and says when the screen changed. For one thread; results from the calculation wait in a queue.</summary>
 internal sealed class GridProgram : IDisposable
 {
-    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(3);
     private readonly GridSurroundings surroundings;
     private readonly Recalculator recalculator;
+    private readonly StudyWorker studies;
     private readonly ConcurrentQueue<Input> arrived = new();
     private int rescued;
 
@@ -50,6 +52,7 @@ internal sealed class GridProgram : IDisposable
     {
         this.surroundings = surroundings;
         recalculator = new Recalculator(() => surroundings.Library, arrived.Enqueue);
+        studies = new StudyWorker(() => surroundings.Library, arrived.Enqueue);
         State = new GridState
         {
             Lexicon = new Lexicon(() => surroundings.Library),
@@ -108,6 +111,14 @@ internal sealed class GridProgram : IDisposable
         TakeArrived();
     }
 
+    /// <summary>Waits for studies too.</summary>
+    public void SettleStudies(TimeSpan longest)
+    {
+        Settle(longest);
+        studies.Settle(longest);
+        TakeArrived();
+    }
+
     /// <summary>Where the program ends without the reader having left: puts changes that are not saved, and a line being typed that reads, into a file of their own.</summary>
     /// <remarks>Once only, from any thread.</remarks>
     /// <returns>The file; null where there was nothing to put, it was done before, or it could not be written.</returns>
@@ -119,7 +130,11 @@ internal sealed class GridProgram : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => recalculator.Dispose();
+    public void Dispose()
+    {
+        recalculator.Dispose();
+        studies.Dispose();
+    }
 
     /// <summary>Does one thing outside; false where what comes after it must not be done.</summary>
     private bool Do(Effect effect)
@@ -128,6 +143,7 @@ internal sealed class GridProgram : IDisposable
         {
             case Calculate calculate: recalculator.Calculate(calculate); return true;
             case StopCalculating: recalculator.Stop(); return true;
+            case StudyEffect study: studies.Do(study); return true;
             case TryOut line: recalculator.TryOut(line); return true;
             case SetClipboard clipboard: Copied?.Invoke(clipboard.Text); return true;
             case RememberCautions: surroundings.Remembered.ReadCautions(); return true;

@@ -149,7 +149,7 @@ internal sealed class Recalculator : IDisposable
         try
         {
             Input found = work();
-            if (found is Calculated) told = null;
+            if (found is Calculated { Known.HasReaders: false }) told = null;
             tell(found);
         }
         catch (OperationCanceledException)
