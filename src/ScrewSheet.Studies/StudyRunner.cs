@@ -1,4 +1,5 @@
 using ScrewSheet.Engine;
+using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Studies.Kernels;
 using ScrewSheet.Studies.Scenarios;
 using ScrewSheet.Studies.Solving;
@@ -18,7 +19,10 @@ namespace ScrewSheet.Studies;
 /// <remarks>For one study at a time. What it learns about the library it keeps for the next study.</remarks>
 public sealed class StudyRunner
 {
+    private const double OutsideAgreement = 1e-10;
+
     private readonly StudyTools tools;
+    private FunctionTrials? outside;
 
     /// <summary>A runner for workbooks computed with this library.</summary>
     /// <param name="library">The library.</param>
@@ -42,6 +46,23 @@ public sealed class StudyRunner
         static PlacedText At(string text) => new(text, new Place(0, 1));
         foreach (StudyMethod method in (StudyMethod[])[StudyMethod.CellByCell, StudyMethod.Kernel])
             if (WhatIfRequest.Read([At("a: 1 kN to 2 kN step 0.1 kN")], [At("c, d")]).Answer is { } request) runner.WhatIf(calculation, request with { Method = method });
+    }
+
+    /// <summary>The library.</summary>
+    public FunctionLibrary Library => tools.Library;
+
+    /// <summary>
+    /// True where a declared formula may stand for the call outside this program: it agrees with the function's code to 1e-10 all over the function's limits and over five powers of ten of each argument, and where the code
+    /// refuses, the formula has no value or a condition the function declares between its arguments fails.
+    /// </summary>
+    /// <param name="call">The call.</param>
+    /// <param name="member">The member read of what it gives, or null.</param>
+    /// <param name="formula">The formula.</param>
+    public bool FormulaStands(BoundCall call, BoundMember? member, FormulaAttribute formula)
+    {
+        ArgumentNullException.ThrowIfNull(call);
+        ArgumentNullException.ThrowIfNull(formula);
+        return (outside ??= new FunctionTrials(tools.Library, agreement: OutsideAgreement, withNeeds: true)).Suits(call, member, formula);
     }
 
     /// <summary>Works a what-if table out.</summary>

@@ -16,6 +16,9 @@ internal sealed class EngineCalculator(FunctionLibrary library) : ICalculator
     public ImmutableArray<LibraryFunction> Functions => library.Functions;
 
     /// <inheritdoc/>
+    public FunctionLibrary Library => library;
+
+    /// <inheritdoc/>
     public StudyRunner Studies { get; } = new(library, Environment.ProcessorCount);
 
     /// <inheritdoc/>

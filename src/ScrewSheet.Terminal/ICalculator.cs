@@ -12,6 +12,9 @@ internal interface ICalculator
     /// <summary>The library's functions, by name.</summary>
     ImmutableArray<LibraryFunction> Functions { get; }
 
+    /// <summary>The library itself.</summary>
+    FunctionLibrary Library { get; }
+
     /// <summary>Does studies of what was calculated.</summary>
     StudyRunner Studies { get; }
 

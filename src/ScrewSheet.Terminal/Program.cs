@@ -11,9 +11,9 @@ internal static class Program
 {
     private static int Main(string[] args)
     {
-        if (args is ["run" or "check" or "keep", _, ..]) Composition.WarmUp();
+        if (args is ["run" or "check" or "keep" or "diff" or "review", _, ..]) Composition.WarmUp();
         if (args.Length == 0 || IsFile(args)) GridStart.WarmUp();
-        bool isStudy = args is ["what-if" or "solve" or "uncertainty", ..];
+        bool isStudy = args is ["what-if" or "solve" or "uncertainty" or "export" or "handout", ..];
         if (isStudy && args.Length > 1) Composition.WarmUpStudies();
         UTF8Encoding encoding = new(encoderShouldEmitUTF8Identifier: false);
         using StreamWriter output = new(Console.OpenStandardOutput(), encoding, 16 * 1024);

@@ -17,6 +17,8 @@ internal static class Program
         ("steady", SteadyMemory.Run),
         ("mechanics", MechanicsCost.Run),
         ("what-if", WhatIfSpeed.Run),
+        ("export", ExportSpeed.Run),
+        ("diff", DiffSpeed.Run),
         ("grid", GridSpeed.Moving),
         ("typing", GridSpeed.Typing),
         ("first-frame", FirstFrame.Run),

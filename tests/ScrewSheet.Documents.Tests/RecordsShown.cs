@@ -1,5 +1,4 @@
 using ScrewSheet.Engine;
-using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;

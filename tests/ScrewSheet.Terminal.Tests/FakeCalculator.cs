@@ -21,6 +21,8 @@ internal sealed class FakeCalculator : ICalculator
 
     public ImmutableArray<LibraryFunction> Functions { get; init; } = [];
 
+    public FunctionLibrary Library => FunctionLibrary.Of();
+
     public Studies.StudyRunner Studies => new(FunctionLibrary.Of());
 
     /// <summary>What a result with that expression gives.</summary>

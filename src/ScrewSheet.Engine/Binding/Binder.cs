@@ -55,6 +55,7 @@ internal sealed class Binder(FunctionLibrary library)
             // one expression that the parser cannot close spoils its neighbours; alone it spoils nobody
             BoundShape shape = bound[i].Errors.IsEmpty || batch.Count == 1 ? bound[i] : door.Bind([batch[i]], called)[0];
             (BoundExpression? tree, Fault? fault) = Translator.Translate(batch[i].Expression, batch[i].Slots, shape, library, own);
+            if (fault is null) batch[i].Expression.Family.LetTokensGo();
             known[KeyOf(batch[i].Expression, batch[i].Slots)] = new Shape { Origin = batch[i].Expression, Tree = tree, Fault = fault };
         }
     }

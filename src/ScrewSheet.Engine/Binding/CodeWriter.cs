@@ -40,11 +40,12 @@ internal sealed partial class CodeWriter
         if ((lexed.Fault ?? TokenGate.Check(lexed.Tokens)) is { } refused) return (null, refused);
         CodeWriter writer = new(scope, lexed.Tokens);
         writer.Run();
-        return writer.fault is null ? (writer.Finish(lexed.Tokens), null) : (null, writer.fault);
+        return writer.fault is null ? (writer.Finish(text, lexed.Tokens), null) : (null, writer.fault);
     }
 
-    private ResolvedExpression Finish(ImmutableArray<Token> all) => new()
+    private ResolvedExpression Finish(string text, ImmutableArray<Token> all) => new()
     {
+        Text = text,
         Tokens = all,
         References = [.. slots.OrderBy(slot => slot.Value).Select(slot => slot.Key)],
         ReferencePlaces = slotPlaces.ToImmutable(),

@@ -13,7 +13,7 @@ namespace ScrewSheet.Engine.Binding;
 internal sealed class ResolvedExpression : IReferring
 {
     private readonly ResolvedExpression? model;
-    private readonly string? text;
+    private ImmutableArray<Token> tokens;
 
     /// <summary>An expression written out in full.</summary>
     public ResolvedExpression() { }
@@ -26,7 +26,7 @@ internal sealed class ResolvedExpression : IReferring
     public ResolvedExpression(ResolvedExpression model, string text, ImmutableArray<Reference> references)
     {
         this.model = model;
-        this.text = text;
+        Text = text;
         (References, Code, Literals, Pieces, Calls, Parameters) = (references, model.Code, model.Literals, model.Pieces, model.Calls, model.Parameters);
     }
 
@@ -36,15 +36,21 @@ internal sealed class ResolvedExpression : IReferring
     /// <summary>What the family was last bound to; kept here because a filled column asks the same again and again.</summary>
     public BoundAs? Last { get; set; }
 
-    /// <summary>The tokens it was made from.</summary>
+    /// <summary>The expression as written.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>The tokens it was made from; read again from its text where they were let go.</summary>
     public required ImmutableArray<Token> Tokens
     {
-        get => field.IsDefault ? field = Lexer.Read(text!).Tokens : field;
-        init;
+        get => tokens.IsDefault ? tokens = Lexer.Read(Text).Tokens : tokens;
+        init => tokens = value;
     }
 
     /// <summary>What it refers to, each once, in the order of first mention.</summary>
     public required ImmutableArray<Reference> References { get; init; }
+
+    /// <summary>Lets the tokens go. They are most of what an expression weighs, and once it is bound only a fault asks for them.</summary>
+    public void LetTokensGo() => tokens = default;
 
     /// <inheritdoc/>
     public ImmutableArray<CellReference> Refers() => [.. References.Select(reference => reference.Said)];

@@ -15,6 +15,8 @@ internal static class Arithmetic
 
     public static double Sqrt(double x) => x < 0 ? throw new EvaluationException(EvaluationFaults.NegativeRoot()) : Finite(Math.Sqrt(x));
 
+    public static double Cbrt(double x) => Finite(Math.Cbrt(x));
+
     public static double Pow(double x, double exponent)
     {
         if (x == 0 && exponent < 0) throw new EvaluationException(EvaluationFaults.DivisionByZero());

@@ -106,7 +106,7 @@ internal sealed partial class Emitter : BoundVisitor<Expression>
         return node.Form switch
         {
             PowerForm.Sqrt => Call(nameof(Arithmetic.Sqrt), value),
-            PowerForm.Cbrt => Expression.Call(typeof(Math), nameof(Math.Cbrt), null, value),
+            PowerForm.Cbrt => Call(nameof(Arithmetic.Cbrt), value),
             PowerForm.Root => Call(nameof(Arithmetic.Root), value, Emit(node.Exponent)),
             _ => Call(nameof(Arithmetic.Pow), value, Emit(node.Exponent)),
         };
@@ -114,7 +114,7 @@ internal sealed partial class Emitter : BoundVisitor<Expression>
 
     public override Expression Visit(BoundMath node) => node.Arguments.Length == 1
         ? Call(nameof(Arithmetic.Math1), Expression.Constant(node.Function), Emit(node.Arguments[0]))
-        : Expression.Call(typeof(Math), node.Function.ToString(), null, Emit(node.Arguments[0]), Emit(node.Arguments[1]));
+        : Call(nameof(Arithmetic.Finite), Expression.Call(typeof(Math), node.Function.ToString(), null, Emit(node.Arguments[0]), Emit(node.Arguments[1])));
 
     public override Expression Visit(BoundConditional node) => Expression.Condition(Emit(node.Test), Emit(node.WhenTrue), Emit(node.WhenFalse), Held(node.Type));
 

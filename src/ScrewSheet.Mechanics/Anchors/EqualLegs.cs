@@ -80,6 +80,7 @@ public static class EqualLegs
     /// <summary>Tension in N in a sloping leg from its share of the weight, its length and its height: W S/H; ASME B30.9.</summary>
     /// <exception cref="DomainException">A value is out of range or the height exceeds the length.</exception>
     [Callable(Topic, "The tension in a sloping leg from its share of the weight, its length and its height.", NotFor = "The whole load: give the load per leg.")]
+    [Needs("height <= legLength")]
     [Formula("loadPerLeg*legLength/height", Symbol = "T")]
     [Example("SlantTension(1200 lbf, 120 in, 96 in)", "1500.00 lbf")]
     [Source(SlingChart, Standing.Read)]
@@ -96,6 +97,7 @@ public static class EqualLegs
     /// <summary>What a leg may lift in N from its straight capacity, its length and its height: C H/S; ASME B30.9.</summary>
     /// <exception cref="DomainException">A value is out of range or the height exceeds the length.</exception>
     [Callable(Topic, "What a sloping leg may lift, from its straight capacity, its length and its height.", NotFor = "Two legs together: it is for one leg.")]
+    [Needs("height <= legLength")]
     [Formula("capacity*height/legLength", Symbol = "W")]
     [Example("SlantCapacity(8000 lbf, 96 in, 84 in)", "7000.00 lbf")]
     [Source(SlingChart, Standing.Read)]

@@ -92,6 +92,7 @@ public static class TensionedLines
     [Let("x", "fromFirst", "m")]
     [Let("y", "span - fromFirst", "m")]
     [Let("H", "load*x*y/(span*sag)", "N")]
+    [Needs("fromFirst < span")]
     [Formula("H*Sqrt(1 + Pow(sag/x, 2))", Symbol = "T_1", Member = "First")]
     [Formula("H*Sqrt(1 + Pow(sag/y, 2))", Symbol = "T_2", Member = "Second")]
     [Formula("Max(H*Sqrt(1 + Pow(sag/x, 2)), H*Sqrt(1 + Pow(sag/y, 2)))", Symbol = "T_max", Member = "Largest")]

@@ -41,6 +41,7 @@ public static class UnequalLegs
     [Callable(Topic, "The tensions in two legs at different angles from the line of the load.", Assumes = "The legs lie on opposite sides of the load's line.",
         NotFor = "The sine of a leg's own angle: each leg's share goes with the sine of the other's.")]
     [Let("both", "firstAngle + secondAngle", "rad")]
+    [Needs("firstAngle + secondAngle > 0 && firstAngle + secondAngle < pi")]
     [Formula("load*Sin(secondAngle)/Sin(both)", Symbol = "T_1", Member = "First")]
     [Formula("load*Sin(firstAngle)/Sin(both)", Symbol = "T_2", Member = "Second")]
     [Formula("Max(load*Sin(secondAngle)/Sin(both), load*Sin(firstAngle)/Sin(both))", Symbol = "T_max", Member = "Largest")]

@@ -18,6 +18,7 @@ public static class DynamicBelays
     [Let("peak", "Min(limit, w * (1 + Sqrt(1 + 2 * modulus * fall / (effectiveLength * w))))", "N")]
     [Let("stretch", "peak * effectiveLength / modulus", "m")]
     [Let("slip", "peak < limit ? 0 : Max(0, (w * (fall + stretch) - peak * stretch / 2) / (peak - w))", "m")]
+    [Needs("limit > w")]
     [Formula("peak", Symbol = "F", Member = nameof(BelayedFall.PeakForce))]
     [Formula("peak / frictionRatio", Symbol = "T_b", Member = nameof(BelayedFall.BelayerForce))]
     [Formula("limit", Symbol = "T_c", Member = nameof(BelayedFall.SlipLimit))]

@@ -17,6 +17,7 @@ public static class RigidBodyAtDepth
     [Callable(BodyText.Topic, "How far is a short, rigid body pushed aside at a depth?", Assumes = Assumes, NotFor = NotFor)]
     [Let("headDeflection", "load/(foundationStiffness*embeddedLength)*(4 + 6*leverArm/embeddedLength)", "m")]
     [Let("slope", "load/(foundationStiffness*embeddedLength*embeddedLength)*(6 + 12*leverArm/embeddedLength)", "rad")]
+    [Needs("depth <= embeddedLength")]
     [Formula("headDeflection - slope*depth", Symbol = "y")]
     [Source(Statics, Standing.Derived)]
     [Example("RigidBodyDeflection(1 kN, 40 mm, 1 GPa, 120 mm, 36 mm)", "0.02500000 mm")]
@@ -36,6 +37,7 @@ public static class RigidBodyAtDepth
     /// <exception cref="DomainException">A value is out of range.</exception>
     [Callable(BodyText.Topic, "What bending moment does a short, rigid body carry at a depth?", Assumes = Assumes, NotFor = NotFor)]
     [Let("share", "depth/embeddedLength", "")]
+    [Needs("depth <= embeddedLength")]
     [Formula("load*(leverArm + depth) - load*depth*share*(2 + 3*leverArm/embeddedLength - share*(1 + 2*leverArm/embeddedLength))", Symbol = "M")]
     [Source(Statics, Standing.Derived)]
     [Example("RigidBodyMoment(1 kN, 40 mm, 120 mm, 24 mm)", "51.20000 N·m")]

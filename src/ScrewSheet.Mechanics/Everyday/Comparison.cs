@@ -100,7 +100,7 @@ public static class Comparison
     public static bool Near<T>(
         [Parameter("a", "", "one value")] T first,
         [Parameter("b", "", "another of the same kind")] T second,
-        [Parameter("tol", "", "how far apart they may be, 0 or more and of the same kind; for temperatures in K")] T tolerance) where T : struct
+        [Parameter("tol", "", "how far apart they may be, 0 or more and of the same kind; for temperatures in K", AtLeast = 0)] T tolerance) where T : struct
     {
         SiOf<T>.RequireSameDimension(first, second, nameof(second));
         SiOf<T>.RequireSameDimension(first, tolerance, nameof(tolerance));

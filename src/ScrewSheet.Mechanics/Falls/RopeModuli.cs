@@ -16,6 +16,7 @@ public static class RopeModuli
         Assumes = "A linear rope, a fixed belay and no edge friction in the certified drop; 1.77 is the fall factor counted from the edge (4.6 m on 2.6 m), other texts count 1.71 for the same drop.",
         NotFor = "A peak force from a static test, or the strength of the rope: the certified peak is no breaking load.")]
     [Let("w", "testMass * gn", "N")]
+    [Needs("certifiedPeak > 2 * w")]
     [Formula("certifiedPeak * (certifiedPeak - 2 * w) / (2 * w * testFallFactor)", Symbol = "K")]
     [Example("RopeModulus(9 kN, 80 kg)", "24080.8663 N")]
     [Source("(4.1), the impact force solved for K with the test data of the " + Works.FallFactor, Standing.Derived)]
@@ -36,6 +37,7 @@ public static class RopeModuli
         NotFor = "More or fewer strands than were certified.")]
     [Let("w", "mass * gn", "N")]
     [Let("w0", "testMass * gn", "N")]
+    [Needs("certifiedPeak > 2 * w0")]
     [Formula("w + Sqrt(w * w + certifiedPeak * (certifiedPeak - 2 * w0) * (w / w0) * (fallFactor / testFallFactor))", Symbol = "F")]
     [Example("ImpactForceFromCertificate(9 kN, 80 kg, 95 kg, 0.5)", "5758.89156 N")]
     [CautionWhen("Abs(mass - testMass) > 0.01 * testMass", "For another mass than the certified one a linear rope is right only to about 10 % either way.")]
@@ -59,6 +61,7 @@ public static class RopeModuli
     [Callable(Topics.Impact, "What modulus does a static elongation between two hanging masses stand for?",
         Assumes = "The chord of the force–stretch curve between the two loads.",
         NotFor = "The impact force: static elongation lies in the soft low end of the curve and predicts far too little.")]
+    [Needs("lowerMass < upperMass")]
     [Formula("(upperMass - lowerMass) * gn / elongation", Symbol = "K_static")]
     [Example("StaticRopeModulus(50 kg, 150 kg, 5 %)", "19613.3000 N")]
     [CautionWhen("true", "Do not use a static modulus for an impact force; take RopeModulus from the certified peak force.")]

@@ -42,6 +42,7 @@ public static class MomentInteraction
     /// <summary>Load along the body over what the section holds, a number: |N|/N_pl.</summary>
     /// <exception cref="DomainException">The load exceeds what the section holds, or a value is out of range.</exception>
     [Callable(Topic, "The load along the body over what the section holds.", NotFor = "Loads beyond the plastic axial load.")]
+    [Needs("Abs(axial) <= plasticAxialLoad")]
     [Formula("Abs(axial)/plasticAxialLoad", Symbol = "n")]
     [Example("AxialRatio(1736.482 N, 37770.53 N)", "0.04597452")]
     [Source(CodeRule, Standing.FromMemory)]
@@ -57,6 +58,7 @@ public static class MomentInteraction
     /// <exception cref="DomainException">The shear force exceeds what the section holds, or a value is out of range.</exception>
     [Callable(Topic, "The part of the yield strength that a shear force leaves for bending.", NotFor = "Shear beyond the plastic shear load.")]
     [Let("v", "Abs(transverse)/plasticShearLoad", "")]
+    [Needs("Abs(transverse) <= plasticShearLoad")]
     [Formula("v <= 0.5 ? 1 : 1 - Pow(2*v - 1, 2)")]
     [Example("ShearReduction(9.658 kN, 13.88266 kN)", "0.8468248")]
     [Source(Shear, Standing.FromMemory)]

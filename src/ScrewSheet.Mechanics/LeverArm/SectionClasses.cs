@@ -73,6 +73,7 @@ public static class SectionClasses
     [Callable(Topic, "The section class of a steel tube: 1 turns as a hinge, 4 buckles before it yields.", NotFor = "Aluminium: see AluminiumTubeClass.")]
     [Let("slenderness", "outerDiameter/wall", "")]
     [Let("eps2", "235000000/yieldStrength", "")]
+    [Needs("2*wall <= outerDiameter")]
     [Formula("slenderness <= 50*eps2 ? 1 : slenderness <= 70*eps2 ? 2 : slenderness <= 90*eps2 ? 3 : 4")]
     [CautionWhen("slenderness > 70*eps2", NoHinge)]
     [Example("SteelTubeClass(17 mm, 1.5 mm, 517.1068 MPa)", "1.000000")]
@@ -88,6 +89,7 @@ public static class SectionClasses
     [Callable(Topic, "The section class of an aluminium tube: 1 turns as a hinge, 4 buckles before it yields.", Assumes = "Buckling class A, no welds.", NotFor = "Steel, or welded aluminium.")]
     [Let("slenderness", "outerDiameter/wall", "")]
     [Let("eps2", "250000000/proofStrength", "")]
+    [Needs("2*wall <= outerDiameter")]
     [Formula("slenderness <= 121*eps2/9 ? 1 : slenderness <= 256*eps2/9 ? 2 : slenderness <= 484*eps2/9 ? 3 : 4")]
     [CautionWhen("slenderness > 256*eps2/9", NoHinge)]
     [Example("AluminiumTubeClass(17 mm, 1.5 mm, 461.9487 MPa)", "2.000000")]
@@ -101,6 +103,7 @@ public static class SectionClasses
     /// <summary>Slenderness parameter β of a round aluminium tube, a number: 3 √(D/t); EN 1999-1-1, 6.1.4.</summary>
     /// <exception cref="DomainException">A dimension is out of range.</exception>
     [Callable(Topic, "The slenderness parameter of a round aluminium tube.", NotFor = "Steel.")]
+    [Needs("2*wall <= outerDiameter")]
     [Formula("3*Sqrt(outerDiameter/wall)", Symbol = "β")]
     [Example("AluminiumSlenderness(17 mm, 1.5 mm)", "10.0995")]
     [Source(Aluminium, Standing.FromMemory)]

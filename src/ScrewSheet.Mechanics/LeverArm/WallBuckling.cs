@@ -17,6 +17,7 @@ public static class WallBuckling
     /// <summary>Elastic buckling stress of the wall in Pa: E t/(R √(3 (1 − ν²))), R the mean radius; classical.</summary>
     /// <exception cref="DomainException">A value is out of range or absurd.</exception>
     [Callable(Topic, "The stress at which the wall of a tube buckles elastically.", Assumes = "Elastic, long, thin and perfectly round; real shells buckle at a part of it.", NotFor = "Design without a knock-down factor.")]
+    [Needs("wall <= 2*meanRadius")]
     [Formula("youngsModulus*wall/(meanRadius*Sqrt(3*(1 - Pow(poissonRatio, 2))))", Symbol = "σ_cr")]
     [CautionWhen("meanRadius < 30*wall", Thick)]
     [Example("WallBucklingStress(200 GPa, 0.3, 100 mm, 1 mm)", "1210.455 MPa")]
@@ -34,6 +35,7 @@ public static class WallBuckling
     /// <summary>Greatest moment in N·m of an elastic tube that flattens as it bends: (2√2/9) π E R t²/√(1 − ν²); Brazier 1927.</summary>
     /// <exception cref="DomainException">A value is out of range or absurd.</exception>
     [Callable(Topic, "The moment at which an elastic tube flattens and gives way.", Assumes = "Elastic, long and thin.", NotFor = "Thick tubes, which yield first.")]
+    [Needs("wall <= 2*meanRadius")]
     [Formula("2*Sqrt(2)/9*pi*youngsModulus*meanRadius*Pow(wall, 2)/Sqrt(1 - Pow(poissonRatio, 2))", Symbol = "M_B")]
     [CautionWhen("meanRadius < 30*wall", Thick)]
     [Example("BrazierMoment(200 GPa, 0.3, 100 mm, 1 mm)", "20699.59 N·m")]
@@ -54,6 +56,7 @@ public static class WallBuckling
         Assumes = "Elastic, long and thin for the flattening.", NotFor = "Ovalisation after yield.")]
     [Let("R", "(outerDiameter - wall)/2", "m")]
     [Let("d", "outerDiameter - 2*wall", "m")]
+    [Needs("2*wall <= outerDiameter")]
     [Formula("2*Sqrt(2)/9*pi*youngsModulus*R*Pow(wall, 2)/Sqrt(1 - Pow(poissonRatio, 2))/((Pow(outerDiameter, 3) - Pow(d, 3))/6*yieldStrength)")]
     [CautionWhen("R < 30*wall", Thick)]
     [Example("BrazierRatio(17 mm, 1.5 mm, 200 GPa, 0.3, 517.1068 MPa)", "19.3089")]

@@ -14,6 +14,7 @@ public static class EnergyAbsorbers
     /// <exception cref="DomainException">A value is outside its limits, or the tear force is no more than the weight, so that the fall is never stopped.</exception>
     [Callable(Topics.Tethers, "How much of an energy absorber tears in this fall?", Assumes = "The absorber tears at a constant force and takes all the energy; lanyard and body do not give.", NotFor = "Whether it tears at all: below its tear force it does not act.")]
     [Let("w", "mass * gn", "N")]
+    [Needs("tearForce > w")]
     [Formula("w * fall / (tearForce - w)", Symbol = "d")]
     [Example("AbsorberTear(100 kg, 4 m, 6 kN)", "0.781509901 m")]
     [CautionWhen("d > 1.75", "More than the 1.75 m that EN 355:2002 allows an absorber to extend.")]

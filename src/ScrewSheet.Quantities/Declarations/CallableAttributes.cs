@@ -64,6 +64,18 @@ public sealed class NoFormulaAttribute(string method) : Attribute
     public string Method { get; } = method;
 }
 
+/// <summary>
+/// A condition between the arguments without which the function refuses them, besides the limits each has alone. Whoever writes the formula somewhere else, where no code
+/// refuses anything, keeps to it.
+/// </summary>
+/// <param name="condition">A condition over parameters and lets, as in <see cref="FormulaAttribute"/>.</param>
+[AttributeUsage(AttributeTargets.Method, AllowMultiple = true)]
+public sealed class NeedsAttribute(string condition) : Attribute
+{
+    /// <summary>The condition.</summary>
+    public string Condition { get; } = condition;
+}
+
 /// <summary>One worked number, in the language of cells.</summary>
 /// <param name="expression">A call, such as <c>ImpactForce(80 kg, 20 kN, 1)</c>; for a record, a member of the call.</param>
 /// <param name="gives">Its value with unit to six or more digits, such as <c>6441.10 N</c>.</param>

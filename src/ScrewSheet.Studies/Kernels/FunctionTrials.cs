@@ -14,22 +14,32 @@ namespace ScrewSheet.Studies.Kernels;
 /// go together, is called instead.
 /// </summary>
 /// <remarks>Remembers what it found; for one thread at a time.</remarks>
-internal sealed class FunctionTrials(FunctionLibrary library, int points = FunctionTrials.Points)
+/// <param name="library">The library.</param>
+/// <param name="points">How many points are tried.</param>
+/// <param name="agreement">How closely both must agree, relative to the larger.</param>
+/// <param name="withNeeds">True for a reader that keeps to the conditions a function declares between its arguments: there the formula need not fail where the code refuses.</param>
+internal sealed class FunctionTrials(FunctionLibrary library, int points = FunctionTrials.Points, double agreement = FunctionTrials.Agreement, bool withNeeds = false)
 {
     /// <summary>How many points are tried in a study.</summary>
     public const int Points = 160;
 
     private const double Agreement = 1e-12;
+    private const int Again = 8;
+
+    // a wall of a millionth of its tube is no tube; there a difference of powers and the code's products part in the last digits
+    private const double FarReach = 1e-9, NearReach = 1e-5;
 
     private readonly TreeEvaluation trees = new(library, UnitSystem.SI);
     private readonly FormulaEvaluation formulas = new(library);
-    private readonly Dictionary<(LibraryFunction, string?), bool> known = [];
+    private readonly Dictionary<(LibraryFunction, string?, string), bool> known = [];
 
     /// <summary>True where the formula may stand for the call, or for the member of what the call gives.</summary>
     public bool Suits(BoundCall call, BoundMember? member, FormulaAttribute formula)
     {
         if (!call.Arguments.All(argument => argument.Type is NumberType or QuantityType)) return false;
-        if (!known.TryGetValue((call.Function, formula.Member), out bool suits)) known.Add((call.Function, formula.Member), suits = Try(call, member, formula));
+        // a function of any kind of quantity may refuse more of one kind than of another
+        var key = (call.Function, formula.Member, call.Function.Method.IsGenericMethodDefinition ? string.Join(' ', call.Arguments.Select(argument => argument.Type.Name)) : "");
+        if (!known.TryGetValue(key, out bool suits)) known.Add(key, suits = Try(call, member, formula));
         return suits;
     }
 
@@ -41,14 +51,15 @@ internal sealed class FunctionTrials(FunctionLibrary library, int points = Funct
         ulong state = 0x9E3779B97F4A7C15;
         double[] si = new double[slots.Length];
         int answered = 0;
-        for (int point = 0; point < points; point++)
+        // conditions between arguments leave fewer points that answer, so more are tried
+        for (int point = 0; point < (call.Function.Needs.IsEmpty || !withNeeds ? points : Again * points); point++)
         {
             for (int i = 0; i < si.Length; i++) si[i] = At(call.Function.Parameters[i], Next(ref state), point % 3);
             Evaluated evaluated = trees.Run(tree, [.. si.Select((value, i) => Scenarios.GivenValues.Number(slots[i].Type, value))]);
             double? ours = Formula(call.Function, formula, si);
             double? theirs = evaluated.Value is TruthValue truth ? truth.Value ? 1 : 0 : Scenarios.ConeEvaluation.SiOf(evaluated.Value);
             if (ours is null != theirs is null) return false;
-            if (ours is { } a && theirs is { } b && !(Math.Abs(a - b) <= Agreement * Math.Max(Math.Abs(a), Math.Abs(b)))) return false;
+            if (ours is { } a && theirs is { } b && !(Math.Abs(a - b) <= agreement * Math.Max(Math.Abs(a), Math.Abs(b)))) return false;
             if (ours is not null) answered++;
         }
         return answered * 4 >= points;
@@ -58,6 +69,7 @@ internal sealed class FunctionTrials(FunctionLibrary library, int points = Funct
     {
         try
         {
+            if (withNeeds && function.Needs.Any(needs => formulas.Value(function, new FormulaAttribute(needs.Condition), si) == 0)) return null;
             double value = formulas.Value(function, formula, si);
             return double.IsFinite(value) ? value : null;
         }
@@ -68,14 +80,15 @@ internal sealed class FunctionTrials(FunctionLibrary library, int points = Funct
     }
 
     /// <summary>A value inside the limits: in the usual range, evenly over the limits, or over the powers of ten between them.</summary>
-    private static double At(LibraryParameter parameter, double share, int way)
+    private double At(LibraryParameter parameter, double share, int way)
     {
         ParameterLimits limits = ParameterLimits.Of(parameter);
         ParameterAttribute declared = parameter.Declaration;
         Unit unit = declared.Unit.Length > 0 && UnitText.TryParse(declared.Unit, out Unit? read, out _) ? read : UnitTable.Number;
         double low = double.IsFinite(limits.Low) ? limits.Low : unit.ToSi(-1000), high = double.IsFinite(limits.High) ? limits.High : Math.Max(unit.ToSi(1000), low + Math.Abs(low) + 1);
         if (way == 0 && !double.IsNaN(declared.UsualTo)) (low, high) = (double.IsNaN(declared.UsualFrom) ? Math.Max(low, 0) : unit.ToSi(declared.UsualFrom), unit.ToSi(declared.UsualTo));
-        double value = way == 2 && low >= 0 ? Math.Exp(Math.Log(Math.Max(low, high * 1e-9)) + (share * (Math.Log(high) - Math.Log(Math.Max(low, high * 1e-9))))) : low + (share * (high - low));
+        double least = Math.Max(low, high * (withNeeds ? NearReach : FarReach));
+        double value = way == 2 && low >= 0 ? Math.Exp(Math.Log(least) + (share * (Math.Log(high) - Math.Log(least)))) : low + (share * (high - low));
         if (parameter.Clr == typeof(int)) value = Math.Round(value);
         return Math.Clamp(value, limits.LowIncluded ? limits.Low : low + (1e-9 * (high - low)), limits.HighIncluded ? limits.High : high - (1e-9 * (high - low)));
     }

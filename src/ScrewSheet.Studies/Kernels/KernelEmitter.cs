@@ -166,7 +166,7 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
         Operations++;
         if (node.Form == PowerForm.Sqrt) return new Emitted(Expression.Call(typeof(Math), nameof(Math.Sqrt), null, Emit(node.Base).Code), IsPending: true);
         Expression value = Kept(node.Base);
-        if (node.Form == PowerForm.Cbrt) return new Emitted(Expression.Call(typeof(Math), nameof(Math.Cbrt), null, value), IsLoose: true);
+        if (node.Form == PowerForm.Cbrt) return new Emitted(Expression.Call(typeof(Math), nameof(Math.Cbrt), null, value), IsPending: true);
         if (node.Form == PowerForm.Root) throw None(node);
         Emitted exponent = Emit(node.Exponent);
         if (exponent.Constant is NumberValue { Value: 2 or 3 } small)
@@ -183,7 +183,7 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
         Operations++;
         Expression[] arguments = [.. node.Arguments.Select(Kept)];
         string name = node.Function == MathFunction.Ln ? nameof(Math.Log) : node.Function.ToString();
-        return new Emitted(Expression.Call(typeof(Math), name, null, arguments), IsPending: arguments.Length == 1);
+        return new Emitted(Expression.Call(typeof(Math), name, null, arguments), IsPending: true);
     }
 
     public override Emitted Visit(BoundConditional node)

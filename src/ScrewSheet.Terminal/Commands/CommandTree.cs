@@ -24,7 +24,7 @@ internal static class CommandTree
         root.Arguments.Add(file);
         root.Options.Add(new HelpOption { Action = new VerbHelp(shell.Width), Recursive = true });
         root.Options.Add(version);
-        foreach (Verb verb in (Verb[])[RunCommand.Make(shell), CheckCommand.Make(shell), KeepCommand.Make(shell), WhatIfCommand.Make(shell), SolveCommand.Make(shell), UncertaintyCommand.Make(shell), FunctionsCommand.Make(shell), NewCommand.Make(shell), ImportCommand.Make(shell)]) root.Subcommands.Add(verb);
+        foreach (Verb verb in (Verb[])[RunCommand.Make(shell), CheckCommand.Make(shell), KeepCommand.Make(shell), WhatIfCommand.Make(shell), SolveCommand.Make(shell), UncertaintyCommand.Make(shell), HandoutCommand.Make(shell), FunctionsCommand.Make(shell), NewCommand.Make(shell), ImportCommand.Make(shell), ExportCommand.Make(shell), DiffCommand.Make(shell), MergeCommand.Make(shell), ReviewCommand.Make(shell)]) root.Subcommands.Add(verb);
         root.SetAction(parsed =>
         {
             if (parsed.GetValue(version)) shell.Output.Write($"screwsheet {ProductVersion.Text}\n");

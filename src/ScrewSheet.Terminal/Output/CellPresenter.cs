@@ -1,6 +1,7 @@
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Output;
 
@@ -10,11 +11,13 @@ internal sealed class CellPresenter(Selection selection)
     // a text no wider than this stands on the line of its cell, such as a specimen's number or a failure mode
     private const int LongestBeside = 24;
 
+    private readonly Reviews reviews = new(selection.Calculation);
+
     /// <summary>One cell.</summary>
     public ShownCell Present(CellResult cell) => cell.Cell.Content switch
     {
         NoteContent note => new ShownCell { Address = cell.Id.Address, Note = PlainText.Of(note.Text), Below = Below(cell) },
-        BrokenContent broken => new ShownCell { Address = cell.Id.Address, Value = "fault", Tone = Tone.Bad, Below = [.. Below(cell), new ShownRemark("line", PlainText.Of(broken.Text.Trim()), Tone.Plain)] },
+        BrokenContent broken => new ShownCell { Address = cell.Id.Address, Value = "fault", Tone = Tone.Bad, Below = [.. Below(cell), new ShownRemark("line", PlainText.Of(broken.Shown.Trim()), Tone.Plain)] },
         _ => PresentValue(cell),
     };
 
@@ -35,6 +38,7 @@ internal sealed class CellPresenter(Selection selection)
         if (cell.Value is RecordValue record) remarks.AddRange(Members(record.Value, ""));
         if (cell.Fault is Fault fault) remarks.Add(new ShownRemark(fault.Kind == FaultKind.Waiting ? "waits" : "fault", OriginText.Of(fault), Tone.Bad));
         remarks.AddRange(cell.Cautions.Select(caution => new ShownRemark("caution", OriginText.Of(caution), Tone.Careful)));
+        remarks.AddRange(reviews.Of(cell.Id).Where(review => !review.Holds).Select(review => new ShownRemark("review", PlainText.Of(review.ToString()), Tone.Careful)));
         if (Verdict.Changed(cell)) remarks.Add(new ShownRemark("changed", Difference(cell), Tone.Bad));
         return [.. remarks];
     }

@@ -1,6 +1,7 @@
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Output;
 
@@ -16,24 +17,26 @@ internal static class CheckReport
             foreach (StyledLine line in Entry("fault", OriginText.Of(fault), Tone.Bad, width)) yield return line;
         }
         CellPresenter presenter = new(selection);
-        foreach (StyledLine line in selection.Cells.SelectMany(cell => Of(cell, presenter, width))) yield return line;
+        Reviews reviews = new(selection.Calculation);
+        foreach (StyledLine line in selection.Cells.SelectMany(cell => Of(cell, presenter, reviews, width))) yield return line;
         foreach (string source in FromMemory.In(selection.Cells))
         {
             foreach (StyledLine line in Entry("from memory", source, Tone.Careful, width)) yield return line;
         }
-        foreach (string line in Wrapping.Hanging("  ", Summary(selection), width)) yield return new StyledLine(line);
+        foreach (string line in Wrapping.Hanging("  ", Summary(selection, reviews), width)) yield return new StyledLine(line);
     }
 
     /// <summary>True when something in the workbook asks for an exit status of 1.</summary>
     public static bool IsBad(Selection selection) => !selection.Calculation.Faults.IsEmpty || selection.Cells.Any(Verdict.IsBad);
 
-    private static IEnumerable<StyledLine> Of(CellResult cell, CellPresenter presenter, int width)
+    private static IEnumerable<StyledLine> Of(CellResult cell, CellPresenter presenter, Reviews reviews, int width)
     {
         string place = PlainText.Of(cell.Cell.Name is null ? cell.Id.ToString() : $"{cell.Id} {cell.Cell.Name}");
         List<StyledLine> lines = [];
         if (cell.Fault is Fault fault) lines.AddRange(Entry(fault.Kind == FaultKind.Waiting ? "waits" : "fault", $"{place}: {OriginText.Of(fault)}", Tone.Bad, width));
         if (Verdict.Fails(cell)) lines.AddRange(Entry("FAILS", $"{place}: {PlainText.Of(((ResultContent)cell.Cell.Content).Expression)}", Tone.Bad, width));
         if (Verdict.Changed(cell)) lines.AddRange(Entry("changed", $"{place}: {presenter.Difference(cell)}", Tone.Bad, width));
+        foreach (CellReview review in reviews.Of(cell.Id).Where(review => !review.Holds)) lines.AddRange(Entry("review", $"{place}: {PlainText.Of(review.ToString())}", Tone.Careful, width));
         foreach (Caution caution in cell.Cautions) lines.AddRange(Entry("caution", $"{place}: {OriginText.Of(caution)}", Tone.Careful, width));
         return lines;
     }
@@ -41,12 +44,11 @@ internal static class CheckReport
     private static IEnumerable<StyledLine> Entry(string word, string text, Tone tone, int width) =>
         Wrapping.Hanging($"  {word}: ", text, width).Select(line => new StyledLine(line, tone));
 
-    private static string Summary(Selection selection)
+    private static string Summary(Selection selection, Reviews reviews)
     {
         int faults = selection.Calculation.Faults.Length;
         string outside = faults == 0 ? "" : $" {(faults == 1 ? "1 fault" : $"{faults} faults")} outside cells.";
-        int results = selection.Cells.Count(cell => cell.Cell.Content is ResultContent);
-        string reviewed = results == 0 ? "" : $" None of {results} reviewed.";
-        return Tally.Of(selection.Cells) + outside + reviewed;
+        ReviewTally reviewed = reviews.Tally();
+        return Tally.Of(selection.Cells) + outside + (reviewed.Results == 0 ? "" : " " + ReviewWords.Summary(reviewed));
     }
 }

@@ -28,6 +28,7 @@ internal static class FunctionFacts
         .. Members(function),
         .. Formula(function),
         .. function.Parameters.Select(Parameter),
+        .. function.Needs.Select(needs => new FunctionFact("needs", "", needs.Condition, "")),
         .. Plain("assumes", function.Declaration.Assumes),
         .. function.Cautions.Select(Caution),
         .. Plain("not for", function.Declaration.NotFor),

@@ -31,7 +31,7 @@ internal sealed record PlainCell(string Kind, string? Type, Unit? Unit, double? 
     private static string? TextOf(Selection selection, CellResult cell) => cell.Cell.Content switch
     {
         NoteContent note => note.Text,
-        BrokenContent broken => broken.Text,
+        BrokenContent broken => broken.Shown,
         _ when cell.Value is null => null,
         _ => cell.Value is TextValue text ? text.Value : selection.Shown(cell).ToString(),
     };

@@ -1,5 +1,6 @@
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Output;
 
@@ -24,7 +25,7 @@ internal static class TextReport
             foreach (StyledLine line in SheetLayout.Lines([.. part.Cells.Select(presenter.Present)], width)) yield return line;
         }
         yield return new StyledLine("");
-        foreach (string line in Wrapping.Lines(Tally.Of(selection.Cells).ToString(), width)) yield return new StyledLine(line);
+        foreach (string line in Wrapping.Lines(Tally.Of(selection.Cells) + ReviewWords.Broken(new Reviews(selection.Calculation).Tally()), width)) yield return new StyledLine(line);
         foreach (string line in Wrapping.Lines(Caution, width)) yield return new StyledLine(line);
     }
 

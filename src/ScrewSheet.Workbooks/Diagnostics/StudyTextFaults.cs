@@ -1,6 +1,6 @@
 namespace ScrewSheet.Workbooks.Diagnostics;
 
-/// <summary>The wording of faults in the lines of what-if tables and of correlated givens; codes 1040 to 1049.</summary>
+/// <summary>The wording of faults in the lines of what-if tables, plots and correlated givens; codes 1040 to 1049.</summary>
 internal static class StudyTextFaults
 {
     [FaultCode(1040, "A `vary` line cannot be read.")]
@@ -22,6 +22,10 @@ internal static class StudyTextFaults
     [FaultCode(1044, "A `correlate` line cannot be read.")]
     public static Fault CorrelateLine(Place place) =>
         Of(1044, place, "This correlate line cannot be read.", "Write two givens and a coefficient from -1 to 1, like correlate peak, exposed 0.86.");
+
+    [FaultCode(1045, "A `plot` line cannot be read.")]
+    public static Fault PlotLine(Place place) =>
+        Of(1045, place, "This plot line cannot be read.", "Write where it stands and the what-if table it draws, like plot F2 \"Moment by length\" of D2.");
 
     private static Fault Of(int code, Place place, string message, string remedy) => new(code, FaultKind.Format, message, remedy, place);
 }

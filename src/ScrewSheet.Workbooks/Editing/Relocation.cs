@@ -89,7 +89,7 @@ public static class Relocation
     private static string Line(Workbook workbook, string line, CellId from, CellId to, Relocate move, RelocateRun? runs)
     {
         Cell cell = CellLine.Read(new LineText(line, 0)).Cell!;
-        string text = line;
+        string text = ConflictText.IsCell(line) ? ConflictText.Rewrite(line, expression => ReferenceShift.Follow(expression, workbook, from.Sheet, to.Sheet, move, runs)) : line;
         if (cell.Content is ResultContent result)
         {
             string expression = ReferenceShift.Follow(result.Expression, workbook, from.Sheet, to.Sheet, move, runs);

@@ -43,6 +43,9 @@ public sealed record LibraryFunction
     /// <summary>Named intermediates of the formulas.</summary>
     public ImmutableArray<LetAttribute> Lets => field.IsDefault ? field = Marks<LetAttribute>() : field;
 
+    /// <summary>Conditions between the arguments without which it refuses them.</summary>
+    public ImmutableArray<NeedsAttribute> Needs => field.IsDefault ? field = Marks<NeedsAttribute>() : field;
+
     /// <summary>How it works when it has no closed formula, or null.</summary>
     public NoFormulaAttribute? NoFormula => Method.GetCustomAttribute<NoFormulaAttribute>();
 

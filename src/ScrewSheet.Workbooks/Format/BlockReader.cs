@@ -32,8 +32,11 @@ internal sealed class BlockReader
     /// <summary>What is wrong with the text of a reserved line; null where nothing is, or where this version does not read it.</summary>
     public static Fault? FaultOf(LineText line, int start, string word)
     {
-        if (word != "correlate") return null;
-        StudyText.ReadCorrelation(new PlacedText(line.Piece(start, line.Text.Length), line.At(start, line.Text.Length)), out Fault? fault);
+        if (word == "reviewed") return Reviewing.ReviewLine.Read(line.Text) is null ? MergeFaults.Reviewed(line.At(start, line.TrimEnd(start, line.Text.Length))) : null;
+        Fault? fault = null;
+        if (word == "plot") PlotText.Read(line, start, out fault);
+        if (word != "correlate") return fault;
+        StudyText.ReadCorrelation(new PlacedText(line.Piece(start, line.Text.Length), line.At(start, line.Text.Length)), out fault);
         return fault;
     }
 

@@ -19,6 +19,7 @@ internal static class CellLine
     /// <summary>Reads the line. With an address the result is a cell, whatever else is wrong.</summary>
     public static CellReading Read(LineText line)
     {
+        if (ConflictText.IsCell(line.Text)) return ConflictText.Read(line);
         int start = line.SkipBlanks(0, line.Text.Length), end = AddressEnd(line.Text, start);
         if (!CellAddress.TryParse(line.Span(start, end), out CellAddress address)) return new CellReading(null, NoAddress(line, start, end), default);
         return ReadAfter(line, end, address, line.At(start, end));

@@ -13,7 +13,7 @@ internal static class CellTextWriter
     /// <summary>What the grid's entry line shows: the same without the address.</summary>
     public static string Entry(Cell cell)
     {
-        if (cell.Content is BrokenContent broken) return AfterAddress(broken.Text);
+        if (cell.Content is BrokenContent broken) return AfterAddress(broken.Shown);
         StringBuilder text = new();
         if (cell.DeclaredType is not null) text.Append(cell.DeclaredType).Append(' ');
         if (cell.Name is not null) text.Append(cell.Name).Append(' ');

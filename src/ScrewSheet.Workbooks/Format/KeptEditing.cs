@@ -35,7 +35,7 @@ internal static class KeptEditing
     }
 
     /// <summary>The line with another kept result, blanks and remark as they were.</summary>
-    private static string Splice(string line, Place place, string? kept)
+    internal static string Splice(string line, Place place, string? kept)
     {
         LineText text = new(line, place.Line);
         LineScan scan = LineScan.Of(line, text.SkipBlanks(0, line.Length));

@@ -21,7 +21,7 @@ internal static class SheetEditing
         return Set(sheet, old, CellSource.Attach(read, line, source?.Leading ?? []));
     }
 
-    /// <summary>Without the cell there and the remarks directly above it; other lines above it go to the cell after it.</summary>
+    /// <summary>Without the cell there and the remarks and review marks directly above it; other lines above it go to the cell after it.</summary>
     public static Sheet Without(Sheet sheet, CellAddress address)
     {
         if (!sheet.Cells.TryGetValue(address, out Cell? old)) return sheet;
@@ -115,11 +115,11 @@ internal static class SheetEditing
 
     private static Cell WithLeading(Cell cell, ImmutableArray<FileLine> leading) => cell with { Source = new(cell.Source.Value!.With(leading)) };
 
-    /// <summary>Index of the first of the remarks that stand directly above the cell.</summary>
+    /// <summary>Index of the first of the remarks and review marks that stand directly above the cell.</summary>
     private static int RemarksFrom(ImmutableArray<FileLine> leading)
     {
         int from = leading.Length;
-        while (from > 0 && leading[from - 1].IsRemark) from--;
+        while (from > 0 && leading[from - 1].IsOfNextCell) from--;
         return from;
     }
 }

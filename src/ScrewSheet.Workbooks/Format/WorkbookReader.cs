@@ -16,6 +16,7 @@ internal sealed class WorkbookReader
     private readonly List<SheetBuilder> sheets = [];
     private readonly CellsAhead ahead;
     private BlockReader? block;
+    private ConflictLines? conflict;
     private bool sheetSeen, skipping;
     private int cellsBefore;
     private Fault? refusal;
@@ -62,6 +63,11 @@ internal sealed class WorkbookReader
     {
         int start = line.SkipBlanks(0, line.Text.Length);
         bool blank = start == line.Text.Length;
+        if (conflict is not null && start > 0 && !blank)
+        {
+            conflict.Add(file);
+            return;
+        }
         if (block is not null && start > 0 && !blank)
         {
             Keep(file);
@@ -70,6 +76,7 @@ internal sealed class WorkbookReader
         }
         EndBlock();
         if (blank || file.IsRemark) Keep(file);
+        else if (!skipping && (ConflictText.IsLines(file.Text) || (sheetSeen && ConflictText.IsCell(file.Text)))) conflict = new ConflictLines(file, line.Number);
         else if (IsWord(line, start, "sheet", out int end)) StartSheet(file, line, end);
         else if (!sheetSeen) TakeHead(file, line);
         else if (skipping) Keep(file);
@@ -124,21 +131,15 @@ internal sealed class WorkbookReader
                 break;
             default:
                 if (HeadReader.Words.Contains(word)) KeepBroken(file, FormatFaults.HeadPlace(line.At(start, end), word));
-                else TakeCell(file, line, start, end);
+                else TakeCell(file, line);
                 break;
         }
     }
 
-    private void TakeCell(FileLine file, LineText line, int start, int end)
+    private void TakeCell(FileLine file, LineText line)
     {
-        int next = line.SkipBlanks(end, line.Text.Length);
-        if (IsWord(line, next, "conflict", out int after) && line.SkipBlanks(after, line.Text.Length) == line.Text.Length && CellAddress.TryParse(line.Span(start, end), out _))
-        {
-            Keep(file);
-            block = BlockReader.Reserve(line, start, "conflict");
-            return;
-        }
-        CellReading reading = ahead.Read(line);
+        // a conflict has more lines than the one that was read ahead
+        CellReading reading = line.Text.Contains('\n', StringComparison.Ordinal) ? CellLine.Read(line) : ahead.Read(line);
         if (reading.Cell is null) KeepBroken(file, reading.Fault!);
         else Report(file, Current!.Add(reading.Cell, reading.NamePlace, file));
         if (cellsBefore + Current!.Count > MostCells) refusal = FormatFaults.TooManyCells(new Place(line.Number, 1));
@@ -165,6 +166,10 @@ internal sealed class WorkbookReader
     {
         if (block is not null) Current?.Add(block);
         block = null;
+        if (conflict is not { Whole: var whole, Number: int number }) return;
+        conflict = null;
+        if (ConflictText.IsCell(whole.Text)) TakeCell(whole, new LineText(whole.Text, number));
+        else KeepBroken(whole, ConflictText.LinesFault(whole.Text, number));
     }
 
     private static bool IsWord(LineText line, int start, string word, out int end)

@@ -69,6 +69,13 @@ public sealed record ResultContent(string Expression, int ExpressionColumn) : Ce
 }
 
 /// <summary>A line that could not be read as a cell; kept and saved back unchanged.</summary>
-/// <param name="Text">The line as it stands in the file.</param>
+/// <param name="Text">The line as it stands in the file; of a conflict, all its lines.</param>
 /// <param name="Fault">What is wrong with it.</param>
-public sealed record BrokenContent(string Text, Fault Fault) : CellContent;
+public sealed record BrokenContent(string Text, Fault Fault) : CellContent
+{
+    /// <summary>The same on one line: a conflict has several.</summary>
+    public string Shown => Text.Contains('\n', StringComparison.Ordinal) ? string.Join(' ', Text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)) : Text;
+
+    /// <summary>True for two versions of the cell that a merge could not choose between.</summary>
+    public bool IsConflict => Format.ConflictText.IsCell(Text);
+}

@@ -20,6 +20,12 @@ internal readonly record struct FileLine(string Text, LineEnd End)
 {
     /// <summary>True for a line that holds a remark and nothing else.</summary>
     public bool IsRemark => Text.AsSpan().TrimStart().StartsWith("//", StringComparison.Ordinal);
+
+    /// <summary>True for a review mark.</summary>
+    public bool IsReviewed => Text.AsSpan().TrimStart().StartsWith("reviewed ", StringComparison.Ordinal);
+
+    /// <summary>True for what belongs to the cell directly beneath it and goes where that goes.</summary>
+    public bool IsOfNextCell => IsRemark || IsReviewed;
 }
 
 /// <summary>A line of the head and what it says.</summary>

@@ -16,8 +16,8 @@ public sealed record PlacedText(string Text, Place Place);
 /// <param name="Place">Where the address stands.</param>
 public sealed record WhatIfBlock(CellAddress Anchor, string? Title, ImmutableArray<PlacedText> Vary, ImmutableArray<PlacedText> Show, Place Place);
 
-/// <summary>A line that version 1 of the format reserves; kept as it is, without effect.</summary>
-/// <param name="Word"><c>correlate</c>, <c>plot</c>, <c>reviewed</c> or <c>conflict</c>.</param>
+/// <summary>A line that begins with a word of its own; who gives it effect reads it.</summary>
+/// <param name="Word"><c>correlate</c>, <c>plot</c> or <c>reviewed</c>.</param>
 /// <param name="Text">The whole line.</param>
 /// <param name="Block">The indented lines after it.</param>
 /// <param name="Place">Where the line stands.</param>

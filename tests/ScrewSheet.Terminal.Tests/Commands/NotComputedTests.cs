@@ -1,6 +1,6 @@
 namespace ScrewSheet.Terminal.Tests.Commands;
 
-/// <summary>Lines that are kept and have no effect yet are named, so that nobody takes silence for an answer.</summary>
+/// <summary>What stands in the file and is not printed here is named, so that nobody takes silence for an answer.</summary>
 public sealed class NotComputedTests
 {
     private const string Text = """
@@ -25,6 +25,6 @@ public sealed class NotComputedTests
     {
         using Session session = new();
         session.Run(verb, session.File("w.screwsheet", Text));
-        Assert.Equal($"screwsheet: {before}1 what-if table is not printed here; screwsheet what-if does.\nscrewsheet: {before}1 plot line is kept in the file, without effect in this version.\n", session.Error);
+        Assert.Equal($"screwsheet: {before}1 what-if table is not printed here; screwsheet what-if does.\nscrewsheet: {before}1 plot is not drawn here; screwsheet handout does.\n", session.Error);
     }
 }

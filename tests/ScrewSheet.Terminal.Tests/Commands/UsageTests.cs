@@ -35,6 +35,7 @@ public sealed class UsageTests
     [InlineData("what-if")]
     [InlineData("solve")]
     [InlineData("uncertainty")]
+    [InlineData("export")]
     public void HelpShowsExamplesAndCautions(params string[] verb)
     {
         using Session session = new();

@@ -77,7 +77,7 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
         switch (cell.Content)
         {
             case NoteContent note: builder.Text("", PlainText.Of(note.Text), Ink.Plain); break;
-            case BrokenContent broken: builder.Text("line", PlainText.Of(broken.Text.Trim()), Ink.Plain); break;
+            case BrokenContent broken: builder.Text("line", PlainText.Of(broken.Shown.Trim()), Ink.Plain); break;
             case GivenContent given: Given(builder, session, given, result); break;
             case ResultContent content:
                 foreach ((string word, string text) in WorkedStep.Of(session, id, content)) builder.Text(word, text, word == "result" ? Ink.Strong : Ink.Plain);

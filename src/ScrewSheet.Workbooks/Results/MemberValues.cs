@@ -2,18 +2,17 @@ using System.Reflection;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Workbooks.Expressions;
-using ScrewSheet.Workbooks.Results;
 
-namespace ScrewSheet.Terminal.Output;
+namespace ScrewSheet.Workbooks.Results;
 
 /// <summary>A member of a library record with its value.</summary>
 /// <param name="Name">The member's name.</param>
 /// <param name="Declaration">Symbol, unit, meaning.</param>
 /// <param name="Value">Its value; null where the record has none, as for what does not act.</param>
-internal sealed record MemberValue(string Name, MemberAttribute Declaration, CellValue? Value);
+public sealed record MemberValue(string Name, MemberAttribute Declaration, CellValue? Value);
 
 /// <summary>Reads the marked members of a library record as values of the kind cells have.</summary>
-internal static class MemberValues
+public static class MemberValues
 {
     /// <summary>In the order declared.</summary>
     public static IEnumerable<MemberValue> Of(object record) =>

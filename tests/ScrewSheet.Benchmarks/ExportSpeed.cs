@@ -1,0 +1,78 @@
+using ClosedXML.Excel;
+using ScrewSheet.Engine;
+using ScrewSheet.Exports;
+using ScrewSheet.Exports.Xlsx;
+using ScrewSheet.Quantities.Declarations;
+using ScrewSheet.Quantities.Units;
+using ScrewSheet.Studies;
+using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Results;
+
+namespace ScrewSheet.Benchmarks;
+
+/// <summary>Writes 10,000 calculated results as live formulas, against the spreadsheet library writing the same cells: givens, formulas, number formats and a comment on each result. Warm; medians of interleaved runs.</summary>
+/// <remarks>Ours also writes the present value beside each formula, names and the first sheet. The note says what the spreadsheet library needs where it leaves the comments out.</remarks>
+internal static class ExportSpeed
+{
+    private const int Repeats = 9, Warm = 4;
+
+    public static void Run()
+    {
+        Calculation calculation = new Calculator(Library.Shipped).Calculate(TenThousand.Read(TenThousand.File()));
+        StudyRunner studies = new(Library.Shipped);
+        Sample ours = new(), theirs = new(), bare = new();
+        for (int i = 0; i < Repeats + Warm; i++)
+        {
+            Sample none = new();
+            Sample.Settle();
+            (i >= Warm ? ours : none).Time(() => Ours(calculation, studies));
+            Sample.Settle();
+            (i >= Warm ? theirs : none).Time(() => Theirs(comments: true));
+            Sample.Settle();
+            (i >= Warm ? bare : none).Time(() => Theirs(comments: false));
+        }
+        Report.Ratio("export", ours.Median / theirs.Median, $"{ours.Median:F0} ms", $"{theirs.Median:F0} ms", 1.5,
+            $"medians of {Repeats}; least {ours.Least:F0} / {theirs.Least:F0} ms = {ours.Least / theirs.Least:G3}; processor time {ours.Processor:F0} / {theirs.Processor:F0} ms = {ours.Processor / theirs.Processor:G3}");
+        Report.Note($"export: the spreadsheet library without a comment on each result: {bare.Median:F0} ms, so that ours, which has them, needs {ours.Median / bare.Median:G3} times as long");
+    }
+
+    private static void Ours(Calculation calculation, StudyRunner studies)
+    {
+        using MemoryStream stream = new();
+        XlsxReport report = XlsxExport.Write(new XlsxRequest { Calculation = calculation, Library = studies.Library, Math = new Answers(studies) }, stream);
+        if (report.LiveResults != TenThousand.Rows * TenThousand.Shapes) throw new InvalidOperationException($"{report.LiveResults} results are formulas.");
+    }
+
+    private static void Theirs(bool comments)
+    {
+        using XLWorkbook workbook = new();
+        IXLWorksheet sheet = workbook.AddWorksheet("Work");
+        for (int row = 1; row <= TenThousand.Rows; row++)
+        {
+            for (int column = 1; column < TenThousand.FirstResult; column++)
+            {
+                IXLCell given = sheet.Cell(row, column);
+                given.Value = TenThousand.Given(column, row);
+                given.Style.NumberFormat.Format = "General\" mm\"";
+            }
+            for (int shape = 0; shape < TenThousand.Shapes; shape++)
+            {
+                IXLCell cell = sheet.Cell(row, TenThousand.FirstResult + shape);
+                cell.FormulaA1 = TenThousand.Formula(shape, row);
+                cell.Style.NumberFormat.Format = "0.000\" mm\"";
+                if (comments) cell.Comment.AddText("=> " + TenThousand.Formula(shape, row));
+            }
+        }
+        using MemoryStream stream = new();
+        workbook.SaveAs(stream, new SaveOptions { EvaluateFormulasBeforeSaving = false, ValidatePackage = false });
+    }
+
+    private sealed class Answers(StudyRunner studies) : ILibraryMath
+    {
+        private readonly TreeEvaluation trees = new(studies.Library, UnitSystem.SI);
+
+        public bool Stands(BoundCall call, BoundMember? member, FormulaAttribute formula) => studies.FormulaStands(call, member, formula);
+
+        public CellValue? Constant(BoundExpression tree) => trees.Run(tree, []).Value;
+    }
+}
