@@ -22,6 +22,7 @@ public sealed class Calculator
     private readonly CodeCache codes;
     private Recalculation? state;
     private Workbook? last;
+    private volatile Recalculation? working;
 
     /// <summary>A calculator that knows this library.</summary>
     public Calculator(FunctionLibrary library)
@@ -52,6 +53,9 @@ public sealed class Calculator
     /// <summary>What the last calculation did, cell by cell.</summary>
     public IReadOnlyList<CalculationEvent> Events => state?.Events ?? [];
 
+    /// <summary>The cell being computed, or computed last in the calculation that runs; null while none runs. May be asked from any thread.</summary>
+    public CellId? Running => working?.Running;
+
     /// <summary>All results of a workbook. What did not change since the last one is not computed again.</summary>
     /// <param name="workbook">The workbook.</param>
     /// <param name="stop">Stops the calculation between and within cells.</param>
@@ -79,9 +83,17 @@ public sealed class Calculator
         Recalculation? before = SameWorld(workbook) ? state : null;
         state = null;
         Recalculation now = before ?? DeepStack.Run(() => new Recalculation(workbook, binder, codes));
-        Calculation calculation = before is null ? DeepStack.Run(() => now.All(stop)) : now.Changed(last!, workbook, changed, stop);
-        (state, last) = (now, workbook);
-        return calculation;
+        working = now;
+        try
+        {
+            Calculation calculation = before is null ? DeepStack.Run(() => now.All(stop)) : now.Changed(last!, workbook, changed, stop);
+            (state, last) = (now, workbook);
+            return calculation;
+        }
+        finally
+        {
+            working = null;
+        }
     }
 
     /// <summary>True when functions, sheets and units are those of the last workbook, so that its graph still holds.</summary>

@@ -51,7 +51,7 @@ internal static class ColdStart
         }
     }
 
-    private static double Process(string program, params string[] arguments)
+    internal static double Process(string program, params string[] arguments)
     {
         ProcessStartInfo info = new(program, arguments) { RedirectStandardOutput = true };
         long start = Stopwatch.GetTimestamp();
@@ -62,7 +62,7 @@ internal static class ColdStart
         return process.ExitCode == 0 && output.Length > 0 ? time : throw new InvalidOperationException($"{program} ended with {process.ExitCode}:\n{output}");
     }
 
-    private static string Publish(string project, string to, string program)
+    internal static string Publish(string project, string to, string program)
     {
         ProcessStartInfo info = new("dotnet",
             ["publish", Path.Combine(Places.Root, project), "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained", "false", "-p:PublishReadyToRun=true", "-o", to, "-v", "q", "--nologo"])

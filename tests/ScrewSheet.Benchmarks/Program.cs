@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
+using ScrewSheet.Benchmarks.Grid;
 
 namespace ScrewSheet.Benchmarks;
 
@@ -18,6 +19,9 @@ internal static class Program
         ("what-if", WhatIfSpeed.Run),
         ("export", ExportSpeed.Run),
         ("diff", DiffSpeed.Run),
+        ("grid", GridSpeed.Moving),
+        ("typing", GridSpeed.Typing),
+        ("first-frame", FirstFrame.Run),
     ];
 
     private static int Main(string[] args)

@@ -80,6 +80,7 @@ internal sealed partial class Recalculation
         Shape shape = node.Shape!;
         if (shape.Fault is { } unbound) return Fail(node, InFile(node, shape.In(node.Expression!, unbound)));
         events.Add(new CalculationEvent(node.Id, CellWork.Ran));
+        running = node;
         (frame.Si, frame.Others) = (si, others);
         frame.Formats = shape.ShowsValues ? [.. node.Reads.Select(read => read is Reference.ToCell cell ? graph.Find(cell.Cell)?.Cell.Format : null)] : [];
         try

@@ -22,6 +22,7 @@ internal sealed partial class Recalculation
     private readonly Dictionary<string, PatternCache> patterns = [];
     private readonly Scratch scratch = new();
     private readonly Dictionary<Reference.ToRun, (CellValue Value, ImmutableArray<Caution> Cautions)> runsRead = [];
+    private volatile Node? running;
     private int calculations;
     private Workbook workbook;
     private readonly CellResults.Builder results = new();
@@ -38,6 +39,9 @@ internal sealed partial class Recalculation
 
     /// <summary>What the last calculation did.</summary>
     public IReadOnlyList<CalculationEvent> Events => events;
+
+    /// <summary>The cell computed last, from any thread; null before the first.</summary>
+    public CellId? Running => running?.Id;
 
     public void CheckInvariants() => graph.CheckInvariants();
 
@@ -85,7 +89,7 @@ internal sealed partial class Recalculation
     {
         foreach ((Sheet old, Sheet now) in before.Sheets.Zip(after.Sheets))
         {
-            if (ReferenceEquals(old, now)) continue;
+            if (ReferenceEquals(old.Cells, now.Cells)) continue;
             foreach ((CellAddress address, Cell cell) in now.Cells)
                 if (!old.Cells.TryGetValue(address, out Cell? was) || !ReferenceEquals(was, cell)) yield return new CellId(now.Name, address);
             foreach (CellAddress address in old.Cells.Keys)
@@ -198,6 +202,7 @@ internal sealed partial class Recalculation
     {
         events.Clear();
         runsRead.Clear();
+        running = null;
         dirty.RemoveAll(node => !node.IsDirty);
         Order order = Order.Of(graph, dirty, ++calculations);
         Budget budget = new(stop);

@@ -34,7 +34,9 @@ internal static class CommandTree
         return root;
     }
 
-    private static void OpenGrid(Shell shell, string? path)
+    /// <summary>Opens the grid with a file or without.</summary>
+    /// <exception cref="UserMistake">The file cannot be read, or there is no grid here.</exception>
+    public static void OpenGrid(Shell shell, string? path)
     {
         WorkbookFile? file = path is null ? null : WorkbookFile.Read(path);
         if (shell.Grid is null) throw new UserMistake("Say what to do: screwsheet run FILE computes a workbook; screwsheet --help lists the rest.");

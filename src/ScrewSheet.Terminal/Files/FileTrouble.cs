@@ -25,13 +25,15 @@ internal static class FileTrouble
     public static string Sentence(string path, string verb, Exception error)
     {
         string name = Quoted(path);
-        if (path.Length == 0 || error is ArgumentException) return $"{name} is no file name. Name a workbook file.";
+        if (path.Length == 0 || error is ArgumentException and not ArgumentOutOfRangeException) return $"{name} is no file name. Name a workbook file.";
         if (Directory.Exists(path)) return $"{name} is a folder, not a workbook. Name a file inside it.";
         return error switch
         {
             FileNotFoundException or DirectoryNotFoundException => Missing(path, name, verb),
             UnauthorizedAccessException when verb == "read" => $"{name} cannot be read: you have no permission. Ask its owner, or change its permissions.",
             UnauthorizedAccessException => $"{name} cannot be written: you have no permission. Choose another folder, or change the permissions of the file or its folder.",
+            // what the system says of a file that outgrows a limit
+            ArgumentOutOfRangeException => $"{name} cannot be {verb}: it would be larger than the system allows. Check the limits on files and the room on the disk.",
             PathTooLongException => $"{name} is too long for a file name. Choose a shorter one.",
             _ => $"{name} cannot be {verb}: {Reason(error)} Check that the disk is there, is not full and allows it.",
         };

@@ -13,6 +13,7 @@ namespace ScrewSheet.Terminal.Output;
 internal sealed class ShownDigits
 {
     private readonly Dictionary<CellId, DisplayFormat> raised = [];
+    private readonly HashSet<CellId> whole = [];
     private readonly UnitSystem system;
 
     private ShownDigits(UnitSystem system) => this.system = system;
@@ -21,7 +22,6 @@ internal sealed class ShownDigits
     public static ShownDigits Of(Calculation calculation)
     {
         ShownDigits digits = new(calculation.Workbook.Head.Units);
-        foreach (CellResult cell in calculation.Cells.Values.Where(cell => cell.Cell.Content is GivenContent && cell.Cell.Format?.Digits is null)) digits.ShowWhole(cell);
         foreach (CellResult check in calculation.Cells.Values.Where(cell => cell is { IsCheck: true, Value: TruthValue }))
         {
             foreach (ShownComparison comparison in ShownComparison.In(check, calculation)) digits.Agree(comparison);
@@ -30,7 +30,12 @@ internal sealed class ShownDigits
     }
 
     /// <summary>The format a value is shown in.</summary>
-    public DisplayFormat? FormatOf(CellResult cell) => raised.GetValueOrDefault(cell.Id) ?? cell.Cell.Format;
+    public DisplayFormat? FormatOf(CellResult cell)
+    {
+        // looked into when first asked for: a workbook may hold far more givens than are ever shown
+        if (cell.Cell.Content is GivenContent && cell.Cell.Format?.Digits is null && whole.Add(cell.Id)) ShowWhole(cell);
+        return raised.GetValueOrDefault(cell.Id) ?? cell.Cell.Format;
+    }
 
     private void ShowWhole(CellResult cell)
     {

@@ -25,29 +25,30 @@ public static class ReferenceShift
     }
 
     /// <summary>The expression of a cell that itself goes from one sheet to another (or stays), when cells it names go elsewhere.</summary>
-    internal static string Follow(string expression, Workbook workbook, string from, string to, Relocate move)
+    internal static string Follow(string expression, Workbook workbook, string from, string to, Relocate move, RelocateRun? runs)
     {
         ImmutableArray<WrittenReference> references = WrittenReferences.In(expression, name => workbook.Find(name) is not null);
         string text = expression;
         for (int i = references.Length - 1; i >= 0; i--)
         {
             WrittenReference reference = references[i];
-            string written = Follow(references, i, workbook, from, to, move) ?? text.Substring(reference.Start, reference.Length);
+            string written = Follow(references, i, workbook, from, to, move, runs) ?? text.Substring(reference.Start, reference.Length);
             text = text[..reference.Start] + written + text[(reference.Start + reference.Length)..];
         }
         return text;
     }
 
-    private static string? Follow(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from, string to, Relocate move)
+    private static string? Follow(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from, string to, Relocate move, RelocateRun? runs)
     {
         WrittenReference reference = references[i];
         if (reference.Target(workbook, from) is not { } target)
             return from != to && reference.Sheet is null && workbook.Find(from)?.Column(reference.Name) is not null ? $"{from}.{reference.Name}" : null;
         if (workbook.Find(target.Sheet) is null) return null;
-        CellId? moved = move(target, reference.Corner);
+        (CellId First, CellId Last)? run = runs is not null && RunOf(references, i, workbook, from) is { } ends ? runs(ends.First, ends.Last) : null;
+        CellId? moved = run is { } whole ? (reference.Corner == 1 ? whole.First : whole.Last) : move(target, reference.Corner);
         if (reference.Address is { } address)
         {
-            if (moved is not { } there || IsTurned(references, i, workbook, from, move)) return Prefix(reference.Sheet) + Relocation.LostName(address);
+            if (moved is not { } there || run is null && IsTurned(references, i, workbook, from, move)) return Prefix(reference.Sheet) + Relocation.LostName(address);
             return Prefix(reference.Sheet is null && there.Sheet == to ? null : there.Sheet) + there.Address;
         }
         return moved is not { } named || (reference.Sheet ?? from) == from && named.Sheet == to && reference.Sheet is null ? null
@@ -57,11 +58,18 @@ public static class ReferenceShift
     /// <summary>A run nothing is left of: its last corner would come before its first.</summary>
     private static bool IsTurned(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from, Relocate move)
     {
-        if (references[i].Corner == 0) return false;
-        int first = references[i].Corner == 1 ? i : i - 1;
-        if (first < 0 || first + 1 >= references.Length || references[first].Address is null || references[first + 1].Address is null) return false;
-        CellId? one = move(references[first].Target(workbook, from)!.Value, 1), last = move(references[first + 1].Target(workbook, from)!.Value, 2);
+        if (RunOf(references, i, workbook, from) is not { } run) return false;
+        CellId? one = move(run.First, 1), last = move(run.Last, 2);
         return one is { } a && last is { } b && (b.Address.Row < a.Address.Row || b.Address.Column < a.Address.Column);
+    }
+
+    /// <summary>The two corners of the run a reference belongs to, where both are written as addresses.</summary>
+    private static (CellId First, CellId Last)? RunOf(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from)
+    {
+        if (references[i].Corner == 0) return null;
+        int first = references[i].Corner == 1 ? i : i - 1;
+        if (first < 0 || first + 1 >= references.Length || references[first].Address is null || references[first + 1].Address is null) return null;
+        return (references[first].Target(workbook, from)!.Value, references[first + 1].Target(workbook, from)!.Value);
     }
 
     private static string Moved(CellAddress address, int columns, int rows)

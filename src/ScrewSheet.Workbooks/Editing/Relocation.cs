@@ -9,6 +9,11 @@ namespace ScrewSheet.Workbooks.Editing;
 /// <param name="corner">1 for the first, 2 for the last corner of a run; else 0.</param>
 public delegate CellId? Relocate(CellId from, int corner);
 
+/// <summary>Says where a run goes; null where each of its corners goes by itself.</summary>
+/// <param name="first">Its first corner now.</param>
+/// <param name="last">Its last corner now.</param>
+public delegate (CellId First, CellId Last)? RelocateRun(CellId first, CellId last);
+
 /// <summary>
 /// Moves cells and corrects every reference to them, in all sheets. The lines of the file keep their order, blanks and remarks.
 /// A reference by address to a cell that is gone becomes a name that no cell has, so that its reader is in fault instead of reading a stranger.
@@ -19,14 +24,17 @@ public static class Relocation
     public static string LostName(CellAddress address) => $"lost_{address}";
 
     /// <summary>The workbook with every cell where <paramref name="move"/> says. Places that cells move to must be free, or be left by their own cells.</summary>
+    /// <param name="workbook">The workbook.</param>
+    /// <param name="move">Where each address goes.</param>
+    /// <param name="runs">Where each run goes, where that does not follow from its corners.</param>
     /// <exception cref="ArgumentException">Two cells would have one address.</exception>
-    public static Workbook Apply(Workbook workbook, Relocate move)
+    public static Workbook Apply(Workbook workbook, Relocate move, RelocateRun? runs = null)
     {
         ArgumentNullException.ThrowIfNull(workbook);
         ArgumentNullException.ThrowIfNull(move);
         Workbook left = WithoutGone(workbook, move);
         List<(string Sheet, string Line)> away = [];
-        Workbook lines = left with { Sheets = [.. left.Sheets.Select(sheet => Moved(workbook, sheet, move, away))] };
+        Workbook lines = left with { Sheets = [.. left.Sheets.Select(sheet => Moved(workbook, sheet, move, runs, away))] };
         Workbook read = Reread(lines);
         foreach ((string sheet, string line) in away) read = read.WithCell(sheet, Cell(line));
         return read;
@@ -52,7 +60,7 @@ public static class Relocation
     }
 
     /// <summary>The sheet with the lines its cells will have, still under their old addresses: only to be written and read again.</summary>
-    private static Sheet Moved(Workbook workbook, Sheet sheet, Relocate move, List<(string, string)> away)
+    private static Sheet Moved(Workbook workbook, Sheet sheet, Relocate move, RelocateRun? runs, List<(string, string)> away)
     {
         var cells = sheet.Cells.ToBuilder();
         var order = sheet.Order;
@@ -60,7 +68,7 @@ public static class Relocation
         {
             CellId from = new(sheet.Name, cell.Address), to = move(from, 0)!.Value;
             CellSource? source = cell.Source.Value;
-            string old = source?.Says(cell) == true ? source.Line.Text : CellTextWriter.Line(cell), line = Line(workbook, old, from, to, move);
+            string old = source?.Says(cell) == true ? source.Line.Text : CellTextWriter.Line(cell), line = Line(workbook, old, from, to, move, runs);
             ImmutableArray<FileLine> leading = source is null ? [] : [.. source.Leading.SelectMany(each => Other(each, sheet, move))];
             // taken out first: the dictionary takes a cell of which only the line differs for the same
             cells.Remove(cell.Address);
@@ -78,13 +86,13 @@ public static class Relocation
     }
 
     /// <summary>The cell's line at its new place.</summary>
-    private static string Line(Workbook workbook, string line, CellId from, CellId to, Relocate move)
+    private static string Line(Workbook workbook, string line, CellId from, CellId to, Relocate move, RelocateRun? runs)
     {
         Cell cell = CellLine.Read(new LineText(line, 0)).Cell!;
-        string text = ConflictText.IsCell(line) ? ConflictText.Rewrite(line, expression => ReferenceShift.Follow(expression, workbook, from.Sheet, to.Sheet, move)) : line;
+        string text = ConflictText.IsCell(line) ? ConflictText.Rewrite(line, expression => ReferenceShift.Follow(expression, workbook, from.Sheet, to.Sheet, move, runs)) : line;
         if (cell.Content is ResultContent result)
         {
-            string expression = ReferenceShift.Follow(result.Expression, workbook, from.Sheet, to.Sheet, move);
+            string expression = ReferenceShift.Follow(result.Expression, workbook, from.Sheet, to.Sheet, move, runs);
             if (expression != result.Expression) text = string.Concat(text.AsSpan(0, result.ExpressionColumn - 1), expression, text.AsSpan(result.ExpressionColumn - 1 + result.Expression.Length));
         }
         int start = line.Length - line.TrimStart(' ', '\t').Length, end = CellLine.AddressEnd(line, start);

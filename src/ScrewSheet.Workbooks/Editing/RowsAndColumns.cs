@@ -4,7 +4,7 @@ using ScrewSheet.Workbooks.Model;
 namespace ScrewSheet.Workbooks.Editing;
 
 /// <summary>Inserts and removes whole rows and columns of a sheet; every reference follows, in all sheets.</summary>
-public static class RowsAndColumns
+public static partial class RowsAndColumns
 {
     /// <summary>With <paramref name="count"/> empty rows before a row.</summary>
     /// <exception cref="ArgumentException">A cell would leave the sheet.</exception>

@@ -7,15 +7,15 @@ public sealed class BlockTests
     private const string Rows = "screwsheet 1\n\nsheet S\nA1 \"length\"\nB1 \"force\"\nA2 = 10 mm\nB2 = 3 kN\nA3 = 20 mm\nB3 = 1 kN\nA4 = 30 mm\nB4 = 2 kN\nC4 => B4 * 2\nD1 => B4 + B2\n";
 
     [Fact]
-    public void Sorting_MovesWholeRowsOfTheBlock_AndReferencesFollow()
+    public void Sorting_MovesTheRowsOfTheBlock_AndReferencesFollow()
     {
         using Walk walk = new(Rows);
-        walk.Go("C2").Press(KeyName.Left, KeyName.Left).Shift(KeyName.Down, 2).Shift(KeyName.Right).Command('2').Settle();
+        walk.Go("C2").Press(KeyName.Left, KeyName.Left).Shift(KeyName.Down, 2).Shift(KeyName.Right).Command('2').Type("r").Settle();
         Assert.Equal(("›20 mm", "›30 mm", "›10 mm"), (walk.Face("A2"), walk.Face("A3"), walk.Face("A4")));
         Assert.Equal(("›1 kN", "›2 kN", "›3 kN"), (walk.Face("B2"), walk.Face("B3"), walk.Face("B4")));
         Assert.Equal("=> B3 + B4", walk.Entry("D1"));
         Assert.Equal("=> B3 * 2", walk.Entry("C4"));
-        walk.Command('3').Settle();
+        walk.Command('3').Type("r").Settle();
         Assert.Equal("›3 kN", walk.Face("B2"));
         Assert.Equal(" 5 kN", walk.Face("D1"));
     }

@@ -8,7 +8,7 @@ public sealed class EditingTests
 {
     private static string TextOf(Walk walk) => Encoding.UTF8.GetString(WorkbookText.Write(walk.Workbook));
 
-    public static TheoryData<string> Changes => ["entry", "clear", "paste", "cut", "fill", "rows", "columns", "remove", "rename", "format", "replace", "units", "sheet", "new sheet"];
+    public static TheoryData<string> Changes => ["entry", "clear", "paste", "cut", "fill", "rows", "columns", "remove", "rename", "format", "replace", "units", "sheet", "new sheet", "remove sheet", "move sheet", "width", "fit", "move rows", "move columns", "sort"];
 
     [Theory]
     [MemberData(nameof(Changes))]
@@ -45,6 +45,13 @@ public sealed class EditingTests
         "units" => walk.Command('1'),
         "sheet" => walk.Command('t').Ctrl('u').Type("Drop").Press(KeyName.Enter),
         "new sheet" => walk.Command('n').Type("More").Press(KeyName.Enter),
+        "remove sheet" => walk.Command('5').Type("r"),
+        "move sheet" => walk.Command('>'),
+        "width" => walk.Command('+'),
+        "fit" => walk.Command('='),
+        "move rows" => walk.Go("B3").Command('4').Press(KeyName.Down, KeyName.Enter),
+        "move columns" => walk.Go("B3").Command('4').Press(KeyName.Right, KeyName.Enter),
+        "sort" => walk.Go("B4").Press(KeyName.Up).Shift(KeyName.Up).Command('2').Type("w"),
         _ => throw new ArgumentOutOfRangeException(nameof(change)),
     };
 

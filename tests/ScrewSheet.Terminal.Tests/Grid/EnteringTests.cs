@@ -5,6 +5,19 @@ namespace ScrewSheet.Terminal.Tests.Grid;
 public sealed class EnteringTests
 {
     [Fact]
+    public void AnOpenBracket_IsNoFault_WhileTheLineGoesOn()
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type("=> Sqrt(peak").Settle();
+        Assert.Contains(" so far   The bracket ( is not closed", walk.Screen, StringComparison.Ordinal);
+        walk.Press(KeyName.Left).Settle();
+        Assert.Contains(" fault    The bracket ( is not closed", walk.Screen, StringComparison.Ordinal);
+        walk.Press(KeyName.End).Press(KeyName.Enter).Settle();
+        walk.Go("C2");
+        Assert.Contains("fault", walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AGivenAndAResult_FromAnEmptyWorkbook()
     {
         using Walk walk = new();

@@ -75,6 +75,9 @@ public sealed class LeavingTests
 
     [Theory]
     [InlineData("no-such-folder/book")]
+    [InlineData("book.screwsheet/inside-a-file")]
+    [InlineData("/proc/book")]
+    [InlineData("a-name-\0-with-a-zero")]
     [InlineData("")]
     public void SaveAs_WhereItCannotBe_IsASentence(string name)
     {
@@ -83,6 +86,25 @@ public sealed class LeavingTests
         Assert.True(walk.State.Notice?.IsTrouble);
         Assert.Equal("= 5 kN", walk.Entry("C2"));
         Assert.True(walk.State.Open.IsUnsaved);
+    }
+
+    [Fact]
+    public void SaveAs_ANameThatIsTooLong_IsASentence() => SaveAs_WhereItCannotBe_IsASentence(new string('a', 300));
+
+    [Fact]
+    public void Save_WhereTheFolderIsGone_IsASentence_AndTheWorkIsSavedElsewhere()
+    {
+        using Walk walk = new(Book.Text);
+        string there = walk.At("there");
+        Directory.CreateDirectory(there);
+        walk.Command('w').Type(Path.Combine(there, "book")).Press(KeyName.Enter);
+        walk.Go("C2").Enter("5 kN");
+        Directory.Delete(there, recursive: true);
+        walk.Ctrl('s');
+        Assert.True(walk.State.Notice?.IsTrouble);
+        Assert.True(walk.State.Open.IsUnsaved);
+        walk.Command('w').Type(walk.At("other")).Press(KeyName.Enter);
+        Assert.Contains("C2 = 5 kN", File.ReadAllText(walk.At("other.screwsheet")), StringComparison.Ordinal);
     }
 
     [Fact]

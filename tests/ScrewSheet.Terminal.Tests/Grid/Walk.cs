@@ -15,8 +15,11 @@ internal sealed class Walk : IDisposable
 
     private readonly string folder = Directory.CreateTempSubdirectory("screwsheet-grid-").FullName;
 
-    public Walk(string? text = null, int width = 80, int height = 24, bool cautionsRead = true)
+    private readonly FunctionLibrary own;
+
+    public Walk(string? text = null, int width = 80, int height = 24, bool cautionsRead = true, FunctionLibrary? library = null)
     {
+        own = library ?? Library;
         Remembered = new Remembered(At("state"));
         if (cautionsRead) Remembered.ReadCautions();
         Directory.CreateDirectory(At("shipped"));
@@ -44,7 +47,7 @@ internal sealed class Walk : IDisposable
 
     public string Saved => File.ReadAllText(At("book.screwsheet"));
 
-    public GridProgram Start(string? file) => new(new GridSurroundings { Library = Library, Shipped = At("shipped"), Remembered = Remembered }, file is null ? null : WorkbookFile.Read(file));
+    public GridProgram Start(string? file) => new(new GridSurroundings { Library = own, Shipped = At("shipped"), Remembered = Remembered }, file is null ? null : WorkbookFile.Read(file));
 
     public Walk Press(params KeyName[] keys)
     {

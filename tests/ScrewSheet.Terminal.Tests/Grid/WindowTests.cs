@@ -29,6 +29,19 @@ public sealed class WindowTests
         Assert.Equal(picture, Enumerable.Range(0, 24).Select(shown.Line));
     }
 
+    [Theory]
+    [InlineData("👍🏽 ab")]
+    [InlineData("表計算の本 and more words")]
+    [InlineData("e\u0301te\u0301")]
+    [InlineData("עברית ab")]
+    [InlineData("각각")]
+    public void WhateverStandsBeside_ACellKeepsItsColumn(string words)
+    {
+        using Shown shown = new($"screwsheet 1\n\nsheet S\nA1 \"{words}\"\nB1 = 1 kN\n", 80, 24);
+        Assert.Equal("›", shown.GraphemeAt(6 + 14, 2));
+        Assert.Equal("N", shown.GraphemeAt(6 + 14 + 12, 2));
+    }
+
     [Fact]
     public void BytesOfATerminal_MoveTypeAndPutIn()
     {
@@ -106,6 +119,8 @@ public sealed class WindowTests
         }
 
         public string Line(int y) => App.Driver!.ToString()!.Split(Environment.NewLine)[y].TrimEnd();
+
+        public string GraphemeAt(int x, int y) => App.Driver!.Contents![y, x].Grapheme;
 
         public Attribute AttributeAt(int x, int y) => App.Driver!.Contents![y, x].Attribute!.Value;
 

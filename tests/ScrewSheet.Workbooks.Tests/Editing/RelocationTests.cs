@@ -98,6 +98,39 @@ public sealed class RelocationTests
         });
 
     [Theory]
+    [InlineData(2, 2, 1, "A3 + A4", "Series(A2, A9)")]
+    [InlineData(9, 9, 1, "A2 + A4", "Series(A2, A8)")]
+    [InlineData(9, 9, -4, "A2 + A4", "Series(A2, A9)")]
+    [InlineData(2, 9, 3, "A5 + A7", "Series(A5, A12)")]
+    [InlineData(2, 4, 7, "A9 + A11", "Series(A2, A6)")]
+    [InlineData(1, 1, 5, "A1 + A3", "Series(A1, A9)")]
+    [InlineData(12, 13, -8, "A2 + A6", "Series(A2, A11)")]
+    [InlineData(12, 13, -10, "A4 + A6", "Series(A4, A11)")]
+    public void MovedRows_CellsAreFollowed_AndARunKeepsItsOwnButTakesNoStrangersAtItsEnds(int first, int last, int by, string cells, string run)
+    {
+        const string text = "screwsheet 1\n\nsheet S\nA2 = 2\nA4 = 4\nA9 = 9\nC30 => Sum(Series(A2, A9))\n\nsheet T\nA1 => S.A2 + S.A4\n";
+        string moved = Text(RowsAndColumns.MoveRows(Read(text), "S", first, last, by));
+        Assert.Contains($"A1 => {cells.Replace("A", "S.A", StringComparison.Ordinal)}\n", moved, StringComparison.Ordinal);
+        Assert.Contains($"C30 => Sum({run})\n", moved, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void RowsMovedThereAndBack_LeaveTheFileAsItWas() =>
+        Gen.Select(Gen.Int[1, 12], Gen.Int[0, 3], Gen.Int[-11, 11]).Sample((first, more, by) =>
+        {
+            Workbook workbook = Read(File.Replace("Sum(Series(B2, B3)) + ", "", StringComparison.Ordinal)), there = RowsAndColumns.MoveRows(workbook, "Fall", first, first + more, by);
+            return ReferenceEquals(there, workbook) || Text(RowsAndColumns.MoveRows(there, "Fall", first + by, first + more + by, -by)) == Text(workbook);
+        });
+
+    [Fact]
+    public void ColumnsMovedThereAndBack_LeaveTheFileAsItWas() =>
+        Gen.Select(Gen.Int[1, 5], Gen.Int[0, 2], Gen.Int[-4, 4]).Sample((first, more, by) =>
+        {
+            Workbook workbook = Read(), there = RowsAndColumns.MoveColumns(workbook, "Fall", first, first + more, by);
+            return ReferenceEquals(there, workbook) || Text(RowsAndColumns.MoveColumns(there, "Fall", first + by, first + more + by, -by)) == Text(workbook);
+        });
+
+    [Theory]
     [InlineData("B2 * 2", "C5 * 2")]
     [InlineData("Fall.B2 + peak", "Fall.C5 + peak")]
     [InlineData("Sqrt(B2) + H2(B3)", "Sqrt(C5) + H2(C6)")]

@@ -60,28 +60,3 @@ internal static class BrowsingKeys
         _ => null,
     };
 }
-
-/// <summary>Keys while a cell the detail speaks of is chosen.</summary>
-internal static class LinkingKeys
-{
-    /// <summary>Steps into the detail.</summary>
-    public static GridState Begin(GridState state) => Links(state).Count == 0 ? state.Say("This cell uses no other cell, and none uses it.") : state with { Mode = new Linking(0) };
-
-    /// <summary>One key.</summary>
-    public static GridState Press(GridState state, Linking linking, Press press)
-    {
-        IReadOnlyList<CellId> links = Links(state);
-        if (links.Count == 0) return state.Browse();
-        int at = Math.Min(linking.Chosen, links.Count - 1);
-        return press.Key switch
-        {
-            KeyName.Right or KeyName.Down or KeyName.Tab => state with { Mode = new Linking((at + 1) % links.Count) },
-            KeyName.Left or KeyName.Up or KeyName.BackTab => state with { Mode = new Linking((at + links.Count - 1) % links.Count) },
-            KeyName.Enter => state.Browse().With(Moves.Jump(state.Open, links[at])),
-            KeyName.Escape => state.Browse(),
-            _ => BrowsingKeys.Press(state.Browse(), press),
-        };
-    }
-
-    private static IReadOnlyList<CellId> Links(GridState state) => Screen.Detail.Of(state.Open, state.Width).Links;
-}

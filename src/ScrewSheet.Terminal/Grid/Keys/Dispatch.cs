@@ -19,8 +19,10 @@ internal static class Dispatch
             Resize resize => Resized(fresh, resize),
             Calculated calculated => fresh.Session is null ? fresh : StudyState.Calculated(fresh with { Session = fresh.Session with { Known = calculated.Known } }),
             StudyNews news => StudyState.Take(fresh, news),
+            Slowed slowed => fresh with { Slow = slowed.Cell },
+            Stopped stopped => Halted(fresh with { IsStopped = true, Slow = null }, stopped.Why),
             Previewed previewed => Tried(fresh, previewed.Preview),
-            Written written => (fresh with { Session = written.Session }).And(new Calculate(written.Session.Workbook)).Say(written.Said),
+            Written written => (fresh with { Session = written.Session, IsStopped = false }).And(new Calculate(written.Session.Workbook)).Say(written.Said),
             Opened opened => StartPage.Open(fresh, opened.Session),
             Said said => fresh.Say(said.Text, said.IsTrouble),
             _ => throw new ArgumentOutOfRangeException(nameof(input), input, "No such input."),
@@ -31,6 +33,7 @@ internal static class Dispatch
     {
         Browsing => BrowsingKeys.Press(state, press),
         Entering entering => EnteringKeys.Press(state, entering.Entry, press),
+        Shifting => ShiftingKeys.Press(state, press),
         Linking linking => LinkingKeys.Press(state, linking, press),
         Commanding => GridCommands.Press(state, press),
         Listing listing => ListingKeys.Press(state, listing, press),
@@ -56,6 +59,8 @@ internal static class Dispatch
         GridState next = state with { Width = resize.Width, Height = resize.Height };
         return next.Session is null ? next : next.With(next.Session);
     }
+
+    private static GridState Halted(GridState state, string? why) => why is null ? state : state.Say(why, trouble: true);
 
     private static GridState Tried(GridState state, Preview preview) =>
         state.Mode is Entering entering && entering.Entry.Typed.Text == preview.Typed ? state with { Mode = new Entering(entering.Entry with { Preview = preview }) } : state;

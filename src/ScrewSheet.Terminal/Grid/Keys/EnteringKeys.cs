@@ -18,7 +18,7 @@ internal static class EnteringKeys
     public static GridState Put(GridState state, Entry entry, TypedText typed)
     {
         if (typed.Text == entry.Typed.Text) return state with { Mode = new Entering(entry with { Typed = typed, Suggestions = [], Chosen = -1, Call = CallHelp.At(typed.Before, state.Open, state.Lexicon) }) };
-        return Ask(state with { Mode = new Entering(entry.With(typed, state.Open, state.Lexicon)) });
+        return Ask(state with { Mode = new Entering(entry.Edited(typed, state.Open, state.Lexicon)) });
     }
 
     /// <summary>One key.</summary>
@@ -53,6 +53,8 @@ internal static class EnteringKeys
         "a" => Put(state, entry, entry.Typed.Home()),
         "e" => Put(state, entry, entry.Typed.End()),
         "u" => Put(state, entry, TypedText.Of("")),
+        "z" => Ask(state with { Mode = new Entering(entry.Undo(state.Open, state.Lexicon)) }),
+        "y" => Ask(state with { Mode = new Entering(entry.Redo(state.Open, state.Lexicon)) }),
         _ => state,
     };
 

@@ -18,11 +18,11 @@ internal static class GridCommands
     public static IReadOnlyList<Command> All { get; } =
     [
         new('s', "File", "save", 's', Saving.Save),
-        new('w', "File", "save under another name", null, Saving.SaveAs),
+        new('w', "File", "save under a new name", null, Saving.SaveAs),
         new('q', "File", "leave", 'q', LeaveProgram),
         new('z', "Change", "take back", 'z', TakeBack),
         new('y', "Change", "do again", 'y', DoAgain),
-        new('e', "Change", "bring back the line left with Esc", null, BringBack),
+        new('e', "Change", "line left with Esc", null, BringBack),
         new('c', "Block", "copy", 'c', ClipCommands.Copy),
         new('x', "Block", "cut", 'x', ClipCommands.Cut),
         new('v', "Block", "paste", 'v', ClipCommands.Paste),
@@ -32,22 +32,29 @@ internal static class GridCommands
         new('o', "Rows", "remove rows", null, state => ClipCommands.Remove(state, rows: true)),
         new('j', "Rows", "insert columns before", null, state => ClipCommands.Insert(state, rows: false)),
         new('k', "Rows", "remove columns", null, state => ClipCommands.Remove(state, rows: false)),
-        new('2', "Rows", "sort rows, rising", null, state => Sort(state, falling: false)),
-        new('3', "Rows", "sort rows, falling", null, state => Sort(state, falling: true)),
+        new('4', "Rows", "move rows or columns", null, ShiftingKeys.Begin),
+        new('2', "Rows", "sort, rising", null, state => SortCommands.Ask(state, falling: false)),
+        new('3', "Rows", "sort, falling", null, state => SortCommands.Ask(state, falling: true)),
+        new('+', "Columns", "columns wider", null, state => state.With(Columns.Widen(state.Open, 2))),
+        new('-', "Columns", "columns narrower", null, state => state.With(Columns.Widen(state.Open, -2))),
+        new('=', "Columns", "columns to fit", null, state => state.With(Columns.Fit(state.Open))),
         new('m', "Cell", "rename everywhere", null, Questions.Rename),
         new('u', "Cell", "unit and digits", null, Questions.Format),
-        new('n', "Sheet", "new sheet", null, Questions.NewSheet),
-        new('t', "Sheet", "rename sheet everywhere", null, Questions.RenameSheet),
-        new('g', "Go", "to a cell or name", 'g', Questions.Go),
+        new('n', "Sheet", "new sheet", null, SheetCommands.Add),
+        new('t', "Sheet", "rename sheet", null, SheetCommands.Rename),
+        new('5', "Sheet", "remove sheet", null, SheetCommands.Remove),
+        new('<', "Sheet", "move sheet left", null, state => SheetCommands.Move(state, -1)),
+        new('>', "Sheet", "move sheet right", null, state => SheetCommands.Move(state, 1)),
+        new('g', "Go", "go to a cell or name", 'g', Questions.Go),
         new('b', "Go", "back from a jump", 'b', state => state.With(Moves.Back(state.Open))),
         new('f', "Go", "find", 'f', Questions.Find),
         new('h', "Go", "replace", null, Questions.Replace),
         new('a', "Look", "what needs attention", 'a', Lists.Attention),
-        new('l', "Look", "functions of the library", 'l', Lists.Catalogue),
+        new('l', "Look", "library functions", 'l', Lists.Catalogue),
         new('9', "Ask", "ask what if, how sure", 't', StudyMenu.Open),
         new('p', "Look", "plot columns or table", null, Draw),
         new('1', "Look", "SI or US units", null, SwitchUnits),
-        new('.', "Look", "stop calculating", null, StudyState.Stop),
+        new('.', "Look", "stop calculating", null, StopOrGoOn),
         new('?', "Look", "help", null, state => ReadingKeys.Open(state, PageName.Help)),
     ];
 
@@ -94,13 +101,8 @@ internal static class GridCommands
 
     private static GridState Draw(GridState state) => state.Open.Block.IsOne && TableDetail.Under(state.Open) is { } table ? TableMenu.Plot(state, table) : Plot.Of(state.Open, out string? problem) is { } plot ? state with { Mode = new Plotting(plot) } : state.Say(problem!);
 
-    private static GridState Sort(GridState state, bool falling)
-    {
-        CellBlock block = state.Open.Block;
-        if (block.Rows == 1) return state.Say("Select the rows to sort first, ending in the column that decides: hold Shift and move.");
-        if (!state.Open.IsCalculated) return state.Say("The results are not all in yet; sort when they are.");
-        return state.With(Sorting.Rows(state.Open, falling)).Say($"Sorted {block} by column {Workbooks.Model.CellAddress.ColumnName(state.Open.Cursor.Column)}; every reference follows its cell.");
-    }
+    private static GridState StopOrGoOn(GridState state) => state is { IsStopped: true, Open.IsCalculated: false }
+        ? (state with { IsStopped = false }).And(new Calculate(state.Open.Workbook)).Say("Calculating again.") : StudyState.Stop(state);
 
     private static GridState SwitchUnits(GridState state)
     {

@@ -16,9 +16,10 @@ internal static class Questions
     public static GridState Go(GridState state) => Ask(state, "Go to", "", "an address, a name, a sheet, or Sheet.name", (next, typed) =>
         Places.FindTyped(next.Open, typed) is { } id ? next.With(Moves.Jump(next.Open, id)) : next.Say($"No cell, name or sheet is called {PlainText.Of(typed.Trim())}.", trouble: true));
 
-    /// <summary>Another name for the cell.</summary>
+    /// <summary>Another name for the cell; for its column, where that is a series by name and the cell under the cursor holds words or nothing.</summary>
     public static GridState Rename(GridState state)
     {
+        if (state.Open.Cell?.Content is null or NoteContent && Columns.NamedAt(state.Open.Sheet, state.Open.Cursor.Column) is { } column) return RenameColumn(state, column);
         if (state.Open.Cell is not { Content: not BrokenContent } cell) return state.Say("Only a cell that holds something has a name.");
         return Ask(state, "New name of " + state.Open.Cursor, cell.Name ?? "", "every expression that uses it follows", (next, typed) =>
         {
@@ -27,24 +28,10 @@ internal static class Questions
         });
     }
 
-    /// <summary>Another name for the sheet.</summary>
-    public static GridState RenameSheet(GridState state) => Ask(state, "New name of the sheet " + PlainText.Of(state.Open.SheetName), state.Open.SheetName, "begins with a capital", (next, typed) =>
+    private static GridState RenameColumn(GridState state, SheetColumn column) => Ask(state, $"New name of column {CellAddress.ColumnName(column.Column)}", column.Name, "every expression that uses it follows", (next, typed) =>
     {
-        string name = typed.Trim();
-        Workbook renamed = Renaming.Sheet(next.Open.Workbook, next.Open.SheetName, name, out Fault? fault);
-        if (fault is not null) return next.Say(PlainText.Of(fault.Sentence), trouble: true);
-        Session session = next.Open with { SheetName = name, Places = next.Open.Places.Remove(next.Open.SheetName) };
-        return next.With(session with { Workbook = renamed, Done = next.Open.Done.Push(new Step(next.Open.Workbook, next.Open.At, "renaming the sheet")), TakenBack = [] }).Say("Renamed, wherever it is used.");
-    });
-
-    /// <summary>A sheet at the end.</summary>
-    public static GridState NewSheet(GridState state) => Ask(state, "Name of the new sheet", "", "begins with a capital", (next, typed) =>
-    {
-        string name = typed.Trim();
-        if (next.Open.Workbook.Find(name) is not null) return next.Say($"There is a sheet {PlainText.Of(name)} already.", trouble: true);
-        Workbook probe = next.Open.Workbook.WithSheet(new Sheet { Name = "Sheet_new", Order = [] });
-        Workbook named = Renaming.Sheet(probe, "Sheet_new", name, out Fault? fault);
-        return fault is not null ? next.Say(PlainText.Of(fault.Sentence), trouble: true) : next.With(Moves.ToSheet(next.Open.Changed(named, "the new sheet"), name));
+        Workbook renamed = Renaming.Column(next.Open.Workbook, next.Open.SheetName, column.Name, typed.Trim(), out Fault? fault);
+        return fault is not null ? next.Say(PlainText.Of(fault.Sentence), trouble: true) : next.With(next.Open.Changed(renamed, $"renaming column {CellAddress.ColumnName(column.Column)}")).Say("Renamed, wherever it is used.");
     });
 
     /// <summary>How the selected cells are shown.</summary>
@@ -106,6 +93,7 @@ internal static class Questions
         }
     }
 
-    private static GridState Ask(GridState state, string question, string first, string hint, Func<GridState, string, GridState> answer) =>
+    /// <summary>Asks for a line of text.</summary>
+    public static GridState Ask(GridState state, string question, string first, string hint, Func<GridState, string, GridState> answer) =>
         state with { Mode = new Asking(question, TypedText.Of(first), hint, answer) };
 }

@@ -15,6 +15,9 @@ namespace ScrewSheet.Terminal.Grid.Screen;
 /// <param name="IsFigure">True where the text is a figure: at the right, never cut.</param>
 internal readonly record struct CellFace(char Mark, string Text, string Unit, Ink Ink, bool IsFigure)
 {
+    /// <summary>The cell's name, by which others call it; shown where it has room beside the value. Empty where it has none.</summary>
+    public string Name { get; init; } = "";
+
     /// <summary>Before a given.</summary>
     public const char GivenMark = '›';
 
@@ -57,11 +60,11 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
         if (result?.Value is null) return Pending(cell);
         PrintedValue shown = session.Known!.Shown(result)!.Value;
         (char mark, Ink ink) = MarkOf(result, cell);
-        return new CellFace(mark, shown.Figure, shown.Unit, ink, result.Type is NumberType or QuantityType);
+        return new CellFace(mark, shown.Figure, shown.Unit, ink, result.Type is NumberType or QuantityType) { Name = PlainText.Of(cell.Name ?? "") };
     }
 
     private static CellFace Pending(Cell cell) => cell.Content is GivenContent { Literal: NumberLiteral number }
-        ? new CellFace(GivenMark, Quantities.Formatting.NumberText.Format(number.Value, cell.Format?.Unit == number.Unit ? cell.Format?.Digits : null), number.Unit?.Symbol ?? "", Ink.Given, true)
+        ? new CellFace(GivenMark, Quantities.Formatting.NumberText.Format(number.Value, cell.Format?.Unit == number.Unit ? cell.Format?.Digits : null), number.Unit?.Symbol ?? "", Ink.Given, true) { Name = PlainText.Of(cell.Name ?? "") }
         : new CellFace(PendingMark, "", "", Ink.Faint, false);
 
     private static (char, Ink) MarkOf(CellResult result, Cell cell)
@@ -73,17 +76,31 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
         return cell.Content is GivenContent ? (GivenMark, Ink.Given) : (' ', Ink.Plain);
     }
 
+    /// <summary>The columns it needs to be seen whole: its mark, its name, its text, a blank.</summary>
+    public int Needs => DisplayWidth.Of(Text) + (Unit.Length == 0 ? 2 : 3 + DisplayWidth.Of(Unit)) + (Name.Length == 0 ? 0 : DisplayWidth.Of(Name) + 1);
+
+    /// <summary>Words over more than their own columns; only those are marked as being under the cursor.</summary>
+    public void PutFlowing(LineBuilder line, int own, int width, Ink? over)
+    {
+        string whole = Mark + Fit.Left(Text, width - 2) + " ", first = Fit.Upto(whole, own - 1);
+        line.Add(first, over ?? Ink).Add(whole[first.Length..], Ink);
+    }
+
     /// <summary>In so many columns, the last of them blank.</summary>
     public void Put(LineBuilder line, int width, Ink? over)
     {
         int room = width - 2;
         string joined = Unit.Length == 0 ? Text : $"{Text} {Unit}";
         line.Add(Mark.ToString(), over ?? Ink);
-        if (!IsFigure) line.Add(Fit.Left(Text, room), over ?? Ink);
+        int free = room - DisplayWidth.Of(joined) - 1, named = DisplayWidth.Of(Name);
+        bool isNamed = named > 0 && named <= free;
+        if (!IsFigure && isNamed) line.Add(Fit.Left(Text, room - named), over ?? Ink).Add(Name, over ?? Ink.Faint);
+        else if (!IsFigure) line.Add(Fit.Left(Text, room), over ?? Ink);
         else if (DisplayWidth.Of(joined) > room) line.Add(Fit.Figure("…", room), over ?? Ink);
         else
         {
-            line.Add(DisplayWidth.PadLeft(Text, room - (joined.Length - Text.Length)), over ?? Ink);
+            if (isNamed) line.Add(Name, over ?? Ink.Faint);
+            line.Add(DisplayWidth.PadLeft(Text, room - (isNamed ? named : 0) - (joined.Length - Text.Length)), over ?? Ink);
             if (Unit.Length > 0) line.Add(" " + Unit, over ?? Ink.Faint);
         }
         line.Add(" ", over is Ink.Selected ? Ink.Selected : Ink.Plain);

@@ -16,13 +16,20 @@ namespace ScrewSheet.Terminal.Grid.Screen;
 /// <param name="LinkLines">For each link, the line it stands on.</param>
 internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, ImmutableArray<CellId> Links, ImmutableArray<int> LinkLines)
 {
+    /// <summary>The first line shown where so many have room: as scrolled, else so that the chosen cell is among them.</summary>
+    public int TopLine(Linking linking, int rows)
+    {
+        int line = linking.Chosen < LinkLines.Length ? LinkLines[linking.Chosen] : 0;
+        return Math.Clamp(linking.Top ?? line - rows + 2, 0, Math.Max(0, Lines.Length - rows));
+    }
+
     /// <summary>Of the cell under the cursor, in a width; one of the links may be chosen.</summary>
     public static Detail Of(Session session, int width, int? chosen = null)
     {
         Cell? cell = session.Cell;
         DetailBuilder builder = new(session, width, chosen);
         if (cell is null && TableDetail.Under(session) is { } table) TableDetail.Fill(builder, session, table, width);
-        else if (cell is null) builder.Text("", "Nothing stands here. Type to put something in; a name and = make a given, a name and => a result.", Ink.Faint);
+        else if (cell is null) builder.Text("", "Nothing stands here. Type to put something in: force = 5 kN is a given, moment => force * arm a result, anything else is words.", Ink.Faint);
         else Fill(builder, session, session.At, cell);
         return new Detail(HeadingOf(session, cell), builder.Lines, builder.Links, builder.LinkLines);
     }
@@ -56,6 +63,10 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
         if (result is not null && cell.Content is ResultContent)
         {
             foreach (string line in WorkedStep.Declared(result)) builder.Text("by", line, Ink.Faint);
+        }
+        if (cell.Content is ResultContent own)
+        {
+            foreach (string line in OwnFunctions.In(session.Workbook, own.Expression)) builder.Text("by", line, Ink.Faint);
         }
         if (cell.Remark is not null) builder.Text("remark", PlainText.Of(cell.Remark), Ink.Plain);
         if (result is null && cell.Content is ResultContent) builder.Text("", "Not computed yet.", Ink.Faint);

@@ -51,8 +51,13 @@ internal static class EntryPicture
     private static IEnumerable<ScreenLine> PreviewLines(Entry entry, int width)
     {
         if (!entry.IsPreviewed || entry.Preview is not { } preview) return [ScreenLine.Of(Fit.Left(" …", width), Ink.Faint)];
+        if (preview.Fault is { Code: 6201 or 6011 or 1023 or 1028 } open && entry.Typed.Caret == entry.Typed.Text.Length)
+        {
+            // a bracket or quote that is not closed while its inside is still being typed is no mistake yet
+            return Wrapping.Hanging(" so far   ", PlainText.Of(open.Sentence), width).Take(2).Select(text => ScreenLine.Of(Fit.Left(text, width), Ink.Faint));
+        }
         if (preview.Fault is { } fault) return Wrapping.Hanging(" fault    ", PlainText.Of(fault.Sentence), width).Take(2).Select(text => ScreenLine.Of(Fit.Left(text, width), Ink.Bad));
-        string type = preview.Type is null ? "" : $"  {preview.Type}";
+        string type = preview.Type is null ? "" : string.IsNullOrEmpty(preview.Value) ? preview.Type : $"  {preview.Type}";
         List<ScreenLine> lines = [new LineBuilder(width).Add(" gives    ", Ink.Faint).Add(PlainText.Of(preview.Value ?? ""), Ink.Good).Add(PlainText.Of(type), Ink.Faint).Line()];
         lines.AddRange(preview.Cautions.Take(1).Select(caution => new LineBuilder(width).Add(" caution  ", Ink.Careful).Add(PlainText.Of(caution), Ink.Careful).Line()));
         return lines;

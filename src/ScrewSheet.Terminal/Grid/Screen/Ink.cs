@@ -126,6 +126,28 @@ internal static class Fit
         return cut.Append('…').ToString();
     }
 
+    /// <summary>The beginning of a text, in so many columns at the most and none half.</summary>
+    public static string Upto(string text, int width)
+    {
+        int used = 0, end = 0;
+        foreach (System.Text.Rune rune in text.EnumerateRunes())
+        {
+            used += DisplayWidth.Of(rune);
+            if (used > width) break;
+            end += rune.Utf16SequenceLength;
+        }
+        return text[..end];
+    }
+
+    /// <summary>What comes behind so many columns of a text; where they cut a wide character, a blank stands for its rest.</summary>
+    public static string From(string text, int column)
+    {
+        string before = Upto(text, column);
+        if (DisplayWidth.Of(before) == column || before.Length == text.Length) return text[before.Length..];
+        _ = System.Text.Rune.TryGetRuneAt(text, before.Length, out System.Text.Rune cut);
+        return " " + text[(before.Length + cut.Utf16SequenceLength)..];
+    }
+
     /// <summary>Cut or filled on the right to exactly that width.</summary>
     public static string Left(string text, int width) => DisplayWidth.PadRight(Cut(text, width), width);
 

@@ -23,7 +23,8 @@ internal static class KeyLine
         Entering { Entry.Chosen: >= 0 } => [("Enter", "take it"), ("↑↓", "choose"), ("Esc", "back to the line")],
         Entering { Entry.Suggestions.IsEmpty: false } => [("Enter", "done"), ("Tab", "done, next cell"), ("↓", "choose from the list"), ("Esc", "leave as it was")],
         Entering => [("Enter", "done, down"), ("Tab", "done, right"), ("Esc", "leave as it was"), ("Ctrl+U", "empty")],
-        Linking => [("Tab", "next"), ("Enter", "go there"), ("Esc", "back to the grid")],
+        Linking => [("Tab", "next cell"), ("Enter", "go there"), ("Page Up, Page Down", "scroll"), ("Esc", "back to the grid")],
+        Shifting => [("↑↓", "move rows"), ("←→", "move columns"), ("Enter", "done")],
         Commanding => [("letter", "do it"), ("Esc", "back to the grid")],
         Listing { IsStart: true } => [("↑↓", "choose"), ("Enter", "open"), ("Esc", "leave")],
         Listing { Items: [{ Choice: Take }, ..] } => [("↑↓", "choose"), ("Enter", "take it"), ("letters", "narrow"), ("Esc", "leave, change nothing")],
@@ -38,6 +39,6 @@ internal static class KeyLine
     };
 
     private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
-        ? [("Enter", state.Open.Cell is null && TableDetail.Under(state.Open) is not null ? "table" : "edit"), ("Space", "commands"), ("Tab", "detail"), ("^T", "ask"), ("<>", "sheet"), ("^S", "save"), ("^A", "attention"), ("?", "help"), ("^Q", "leave"), ("^G", "go to"), ("^F", "find"), ("^Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
-        : [("^C", "copy"), ("^X", "cut"), ("^V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
+        ? [("Enter", state.Open.Cell is null && TableDetail.Under(state.Open) is not null ? "table" : "edit"), ("Space", "commands"), ("Ctrl+T", "ask"), ("Ctrl+S", "save"), ("Ctrl+Q", "leave"), ("?", "help"), ("Tab", "detail"), ("< >", "sheet"), ("Ctrl+A", "attention"), ("Ctrl+G", "go to"), ("Ctrl+F", "find"), ("Ctrl+Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
+        : [("Ctrl+C", "copy"), ("Ctrl+X", "cut"), ("Ctrl+V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
 }

@@ -22,9 +22,10 @@ internal static class Pages
         ("< and >", "the sheet before and after"),
         ("Enter", "type into the cell, beginning with what stands there"),
         ("any other character", "type into the cell, beginning afresh"),
-        ("Tab", "into the detail: choose a cell it uses, that uses it, or that caused its fault; Enter goes there"),
+        ("Tab", "into the detail: choose a cell it uses, that uses it, or that caused its fault; Enter goes there; Page Down scrolls"),
         ("Delete", "clear what is selected"),
         ("Space", "all commands, each with a letter"),
+        ("the mouse", "press a cell to go there, twice to type, drag to select; drag the right end of a column's head to widen it; press a sheet's name; turn the wheel"),
         ("?", "this page"),
     ];
 
@@ -35,6 +36,7 @@ internal static class Pages
         ("Down, Up", "choose from the list of what could stand here; Enter or Tab takes it"),
         ("Esc", "leave the cell as it was; Space and E bring the line back"),
         ("Ctrl+A, Ctrl+E, Ctrl+U", "to the beginning, to the end, empty the line"),
+        ("Ctrl+Z, Ctrl+Y", "take back what was typed into the line, do it again"),
     ];
 
     private static readonly (string Keys, string What)[] Asking =

@@ -3,6 +3,7 @@ using ScrewSheet.Terminal.Grid.Keys;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
+using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
 
@@ -41,7 +42,7 @@ internal static class Painter
         Session session = state.Open;
         Layout layout = Layout.Of(state);
         Detail detail = Detail.Of(session, state.Width, (state.Mode as Linking)?.Chosen);
-        List<ScreenLine> lines = [TitleLine.Of(session, state.Width), .. GridPicture.Lines(session, state.Width, layout.GridRows)];
+        List<ScreenLine> lines = [TitleLine.Of(session, state.Width, state.IsStopped), .. GridPicture.Lines(session, state.Width, layout.GridRows)];
         lines.Add(Heading(state, detail));
         lines.AddRange(Exactly(Middle(state, detail, layout), state.Width, layout.DetailRows));
         int entryTop = lines.Count;
@@ -57,6 +58,7 @@ internal static class Painter
         {
             Entering => state.Notice?.Text ?? $"Typing into {state.Open.Cursor}",
             Commanding => "Commands",
+            Linking linking when detail.Lines.Length > Layout.Of(state).DetailRows => $"{detail.Heading} · from line {detail.TopLine(linking, Layout.Of(state).DetailRows) + 1} of {detail.Lines.Length}",
             Studying studying => StudyPicture.Heading(studying),
             _ => detail.Heading,
         };
@@ -68,20 +70,14 @@ internal static class Painter
         Entering entering => EntryPicture.Above(entering.Entry, state.Width, layout.DetailRows),
         Commanding => CommandPanel.Lines(state.Width, layout.DetailRows),
         Confirming confirming => Answers(confirming, state.Width),
+        Linking linking => detail.Lines.Skip(detail.TopLine(linking, layout.DetailRows)),
         Studying studying => StudyPicture.Middle(studying, state.Width),
-        Linking linking => Scrolled(detail, linking.Chosen, layout.DetailRows),
         _ => Cut(detail.Lines, state.Width, layout.DetailRows),
     };
 
     /// <summary>Says so where there is more than has room.</summary>
     private static IEnumerable<ScreenLine> Cut(ImmutableArray<ScreenLine> lines, int width, int rows) => lines.Length <= rows ? lines
-        : [.. lines.Take(rows - 1), new LineBuilder(width).Add($" … {lines.Length - rows + 1} more lines: Tab steps through them", Ink.Faint).Line()];
-
-    private static IEnumerable<ScreenLine> Scrolled(Detail detail, int chosen, int rows)
-    {
-        int line = chosen < detail.LinkLines.Length ? detail.LinkLines[chosen] : 0;
-        return detail.Lines.Skip(Math.Clamp(line - rows + 2, 0, Math.Max(0, detail.Lines.Length - rows)));
-    }
+        : [.. lines.Take(rows - 1), new LineBuilder(width).Add($" … {lines.Length - rows + 1} more lines: Tab, then Page Down", Ink.Faint).Line()];
 
     private static IEnumerable<ScreenLine> Answers(Confirming confirming, int width)
     {
@@ -105,9 +101,12 @@ internal static class Painter
                 (ImmutableArray<ScreenLine> typed, int caretAt, _) = EntryPicture.Typed(question, step.Typed, state.Width, 1);
                 return (typed, (caretAt, 0));
             default:
-                return ([state.Notice is { } notice ? NoticeLine(notice, state.Width) : Resting(state)], null);
+                return (state.Notice is { } notice ? [.. NoticeLines(notice, state.Width)] : [state.Slow is { } slow ? SlowLine(state, slow) : Resting(state)], null);
         }
     }
+
+    private static ScreenLine SlowLine(GridState state, CellId slow) =>
+        new LineBuilder(state.Width).Add(" … ", Ink.Careful).Add($"{PlainText.Of(state.Open.NameOf(slow))} takes long to compute. Space and then the full stop ends that.", Ink.Careful).Line();
 
     /// <summary>What the cell under the cursor says, as it would be typed.</summary>
     private static ScreenLine Resting(GridState state)
@@ -119,6 +118,9 @@ internal static class Painter
 
     private static ScreenLine NoticeLine(Notice notice, int width) =>
         new LineBuilder(width).Add(notice.IsTrouble ? " ! " : " • ", notice.IsTrouble ? Ink.Bad : Ink.Good).Add(notice.Text, notice.IsTrouble ? Ink.Bad : Ink.Strong).Line();
+
+    private static IEnumerable<ScreenLine> NoticeLines(Notice notice, int width) =>
+        Wrapping.Lines(notice.Text, Math.Max(8, width - Layout.NoticeLead)).Select((text, i) => i == 0 ? NoticeLine(notice with { Text = text }, width) : new LineBuilder(width).Add("   ").Add(text, notice.IsTrouble ? Ink.Bad : Ink.Strong).Line());
 
     private static ScreenLine Filled(ScreenLine line, int width)
     {

@@ -8,9 +8,9 @@ namespace ScrewSheet.Terminal.Grid.Screen;
 internal static class TitleLine
 {
     /// <summary>The line.</summary>
-    public static ScreenLine Of(Session session, int width)
+    public static ScreenLine Of(Session session, int width, bool stopped)
     {
-        string right = Right(session, width);
+        string right = Right(session, width, stopped);
         LineBuilder line = new(Math.Max(10, width - DisplayWidth.Of(right)));
         foreach ((string text, bool here, _) in Tabs(session)) line.Add(text, here ? Ink.FrameHere : Ink.Frame);
         line.To(width, Ink.Frame);
@@ -40,10 +40,11 @@ internal static class TitleLine
         }
     }
 
-    private static string Right(Session session, int width)
+    private static string Right(Session session, int width, bool stopped)
     {
         string file = session.Path is null ? "no file yet" : PlainText.Of(Path.GetFileName(session.Path));
-        string state = (session.IsUnsaved ? " · not saved" : "") + (!session.IsCalculated ? " · calculating" : session.Tables.Running is { } running ? $" · {running.What} {(int)(running.Share * 100)} %" : "");
+        string state = (session.IsUnsaved ? " · not saved" : "")
+            + (!session.IsCalculated ? stopped ? " · stopped" : " · calculating" : session.Tables.Running is { } running ? $" · {running.What} {(int)(running.Share * 100)} %" : "");
         return Fit.Cut($" {file}{state} · {session.Workbook.Head.Units} ", Math.Max(10, width * 3 / 5));
     }
 }

@@ -21,11 +21,14 @@ internal static class Edits
             case EntryRefused refused:
                 fault = refused.Fault;
                 return session;
+            case EntryRead when session.Cell is null && session.Workbook.Sheets.Sum(sheet => sheet.Cells.Count) >= WorkbookText.MostCells:
+                fault = new Fault(1006, FaultKind.Budget, $"The workbook has {WorkbookText.MostCells:N0} cells already, which is the most.", "Split the workbook.");
+                return session;
             case EntryRead read when NameTaken(session, read.Cell) is { } taken:
                 fault = taken;
                 return session;
             case EntryRead read:
-                return session.Changed(session.Workbook.WithCell(session.SheetName, Keep(session.Cell, read.Cell)), $"the entry in {session.Cursor}");
+                return session.Changed(session.Workbook.WithCell(session.SheetName, Keep(session.Cell, read.Cell)), $"the entry in {session.Cursor}", session.At);
             default: throw new InvalidOperationException("An entry is read or refused.");
         }
     }
@@ -58,7 +61,7 @@ internal static class Edits
 
     private static Session Restore(Session session, Step step)
     {
-        Session other = session with { Workbook = step.Workbook };
+        Session other = session with { Workbook = step.Workbook, Only = null };
         string sheet = step.Workbook.Find(step.Place.Sheet) is null ? step.Workbook.Sheets[0].Name : step.Place.Sheet;
         Session there = other.Workbook.Find(other.SheetName) is null ? other with { SheetName = sheet, Corner = new(1, 1) } : Moves.ToSheet(other, sheet);
         return Moves.To(there, step.Place.Address);

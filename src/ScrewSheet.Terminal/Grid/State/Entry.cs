@@ -12,6 +12,12 @@ internal sealed record Entry
     /// <summary>The column where a row of entries made with Tab began; Enter goes back under it.</summary>
     public required int FirstColumn { get; init; }
 
+    /// <summary>The line as it was before, newest on top.</summary>
+    public ImmutableStack<TypedText> Done { get; init; } = [];
+
+    /// <summary>What was taken back of it and can be done again.</summary>
+    public ImmutableStack<TypedText> TakenBack { get; init; } = [];
+
     /// <summary>What the line would be, once known; perhaps of an earlier state of the line.</summary>
     public Preview? Preview { get; init; }
 
@@ -44,11 +50,27 @@ internal sealed record Entry
         Preview = Preview.OfText(typed.Text, session.Cursor) ?? Preview,
     };
 
+    /// <summary>With another line, which can be taken back; letters of one word are taken back together.</summary>
+    public Entry Edited(TypedText typed, Session session, Lexicon lexicon)
+    {
+        bool goesOn = !Done.IsEmpty && Typed.Caret > 0 && typed.Caret == Typed.Caret + 1 && typed.Text.Length == Typed.Text.Length + 1
+            && char.IsLetterOrDigit(typed.Text[Typed.Caret]) && char.IsLetterOrDigit(typed.Text[Typed.Caret - 1]);
+        return With(typed, session, lexicon) with { Done = goesOn ? Done : Done.Push(Typed), TakenBack = [] };
+    }
+
+    /// <summary>The line before the last change; the same where there was none.</summary>
+    public Entry Undo(Session session, Lexicon lexicon) => Done.IsEmpty ? this
+        : With(Done.Peek(), session, lexicon) with { Done = Done.Pop(), TakenBack = TakenBack.Push(Typed), Suggestions = [] };
+
+    /// <summary>The line before the last undo; the same where there was none.</summary>
+    public Entry Redo(Session session, Lexicon lexicon) => TakenBack.IsEmpty ? this
+        : With(TakenBack.Peek(), session, lexicon) with { Done = Done.Push(Typed), TakenBack = TakenBack.Pop(), Suggestions = [] };
+
     /// <summary>With the chosen suggestion put in.</summary>
     public Entry Accept(Session session, Lexicon lexicon)
     {
         Suggestion suggestion = Suggestions[Chosen];
-        return With(Typed.Replace(suggestion.From, suggestion.Insert), session, lexicon) with { Suggestions = [] };
+        return Edited(Typed.Replace(suggestion.From, suggestion.Insert), session, lexicon) with { Suggestions = [] };
     }
 
     /// <summary>What was kept of a result is the program's to write, so it is not shown for editing.</summary>

@@ -8,7 +8,9 @@ internal abstract record Effect;
 
 /// <summary>Calculate this version.</summary>
 /// <param name="Workbook">The workbook.</param>
-internal sealed record Calculate(Workbook Workbook) : Effect;
+/// <param name="Since">The version before it, where it differs from that in one cell only.</param>
+/// <param name="Only">That cell.</param>
+internal sealed record Calculate(Workbook Workbook, Workbook? Since = null, CellId? Only = null) : Effect;
 
 /// <summary>Stop the calculation that runs.</summary>
 internal sealed record StopCalculating : Effect;
@@ -80,6 +82,15 @@ internal sealed record GridState
     /// <summary>What the reader is told.</summary>
     public Notice? Notice { get; init; }
 
+    /// <summary>The cell that takes long to compute, or null.</summary>
+    public CellId? Slow { get; init; }
+
+    /// <summary>True when the calculation was stopped before its end.</summary>
+    public bool IsStopped { get; init; }
+
+    /// <summary>The column whose head the mouse holds by its end, or null.</summary>
+    public (int Column, bool IsDrawn)? Widening { get; init; }
+
     /// <summary>The page to begin with.</summary>
     public ImmutableArray<Item> StartItems { get; init; } = [];
 
@@ -103,7 +114,8 @@ internal sealed record GridState
     {
         Session followed = Moves.Follow(session, Layout.Of(this).GridWidth, Layout.Of(this).GridRows);
         GridState next = this with { Session = followed };
-        return Session is not null && ReferenceEquals(Session.Workbook, session.Workbook) ? next : next.And(new Calculate(session.Workbook));
+        if (Session is not null && ReferenceEquals(Session.Workbook, session.Workbook)) return next;
+        return (next with { IsStopped = false }).And(new Calculate(session.Workbook, Session?.Workbook, session.Only));
     }
 }
 
@@ -117,6 +129,9 @@ internal readonly record struct Layout(int GridRows, int DetailRows, int EntryRo
     /// <summary>Characters of a row's head.</summary>
     public const int HeadWidth = 6;
 
+    /// <summary>Characters before what is said, and one after it.</summary>
+    public const int NoticeLead = 4;
+
     /// <summary>Title, column heads, heading of the detail, line of keys.</summary>
     private const int Frame = 4;
 
@@ -126,8 +141,12 @@ internal readonly record struct Layout(int GridRows, int DetailRows, int EntryRo
         int entry = state.Mode is Entering entering ? EntryLines(entering.Entry, state.Width) : 1;
         int rest = Math.Max(4, state.Height - Frame - entry);
         int detail = state.Mode is Commanding ? Math.Clamp(16, 3, rest - 1) : Math.Clamp(rest * 2 / 5, 3, 16);
-        return new Layout(rest - detail, detail, entry, Math.Max(10, state.Width - HeadWidth));
+        // what is said takes its lines from the detail, so that the cells stay where they are
+        int said = state.Mode is not Entering && state.Notice is { } notice ? Math.Min(NoticeLines(notice, state.Width) - 1, detail - 1) : 0;
+        return new Layout(rest - detail, detail - said, entry + said, Math.Max(10, state.Width - HeadWidth));
     }
+
+    private static int NoticeLines(Notice notice, int width) => notice.Text.Length <= width - NoticeLead ? 1 : Output.Wrapping.Lines(notice.Text, Math.Max(8, width - NoticeLead)).Count;
 
     private static int EntryLines(Entry entry, int width) => Math.Clamp((Output.DisplayWidth.Of(entry.Typed.Text) + 4 + width - 1) / Math.Max(1, width), 1, 5);
 }

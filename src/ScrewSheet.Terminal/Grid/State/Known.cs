@@ -9,18 +9,14 @@ namespace ScrewSheet.Terminal.Grid.State;
 /// <summary>What a calculation found out, with what the screen needs besides: how many digits each value is shown with, and who reads whom.</summary>
 internal sealed class Known
 {
-    private readonly Dictionary<CellId, List<CellId>> readers = [];
-    private readonly List<(CellReference Run, CellId Reader)> runs = [];
+    private volatile Readers? readers;
 
-    private Known(Calculation calculation)
+    private Known(Calculation calculation, Readers? before)
     {
         Calculation = calculation;
         Digits = ShownDigits.Of(calculation);
         Tables = TableInputs.Of(calculation);
-        foreach (CellResult cell in calculation.Cells.Values)
-        {
-            foreach (CellReference reference in cell.References) Add(reference, cell.Id);
-        }
+        readers = before;
     }
 
     /// <summary>The results.</summary>
@@ -29,11 +25,21 @@ internal sealed class Known
     /// <summary>How each value is shown.</summary>
     public ShownDigits Digits { get; }
 
+    /// <summary>True once <see cref="FindReaders"/> was done.</summary>
+    public bool HasReaders { get; private set; }
+
+    /// <summary>From a calculation; until <see cref="FindReaders"/>, who reads whom is as it was before.</summary>
+    public static Known Of(Calculation calculation, Known? before = null) => new(calculation, before?.readers);
+
+    /// <summary>Finds out who reads whom, on any thread; it takes time with the number of cells, so results are shown before.</summary>
+    public void FindReaders()
+    {
+        readers = new Readers(Calculation);
+        HasReaders = true;
+    }
+
     /// <summary>The what-if tables, and what they depend on.</summary>
     public ImmutableArray<TableInputs> Tables { get; }
-
-    /// <summary>From a calculation; it takes time with its number of cells, so it is made where the calculation was.</summary>
-    public static Known Of(Calculation calculation) => new(calculation);
 
     /// <summary>What is known of a cell, or null: nothing yet, or no cell.</summary>
     public CellResult? Find(CellId id) => Calculation.Cells.GetValueOrDefault(id);
@@ -42,24 +48,41 @@ internal sealed class Known
     public PrintedValue? Shown(CellResult cell) => cell.Value is null ? null : PrintedText.Of(cell.Value, Digits.FormatOf(cell), Calculation.Workbook.Head.Units, cell.IsCheck);
 
     /// <summary>The cells that read a cell, by address.</summary>
-    public IReadOnlyList<CellId> ReadersOf(CellId id)
-    {
-        List<CellId> all = [.. readers.GetValueOrDefault(id, [])];
-        foreach ((CellReference run, CellId reader) in runs)
-        {
-            if (run.First.Sheet == id.Sheet && CellBlock.Between(run.First.Address, run.Last!.Value.Address).Contains(id.Address)) all.Add(reader);
-        }
-        return [.. all.Distinct().OrderBy(reader => reader.Sheet == id.Sheet ? "" : reader.Sheet, StringComparer.Ordinal).ThenBy(reader => reader.Address)];
-    }
+    public IReadOnlyList<CellId> ReadersOf(CellId id) => readers?.Of(id) ?? [];
 
-    private void Add(CellReference reference, CellId reader)
+    /// <summary>Who reads whom.</summary>
+    private sealed class Readers
     {
-        if (reference.Last is not null)
+        private readonly Dictionary<CellId, List<CellId>> single = [];
+        private readonly List<(CellReference Run, CellId Reader)> runs = [];
+
+        public Readers(Calculation calculation)
         {
-            runs.Add((reference, reader));
-            return;
+            foreach (CellResult cell in calculation.Cells.Values)
+            {
+                foreach (CellReference reference in cell.References) Add(reference, cell.Id);
+            }
         }
-        if (!readers.TryGetValue(reference.First, out List<CellId>? list)) readers[reference.First] = list = [];
-        list.Add(reader);
+
+        public IReadOnlyList<CellId> Of(CellId id)
+        {
+            List<CellId> all = [.. single.GetValueOrDefault(id, [])];
+            foreach ((CellReference run, CellId reader) in runs)
+            {
+                if (run.First.Sheet == id.Sheet && CellBlock.Between(run.First.Address, run.Last!.Value.Address).Contains(id.Address)) all.Add(reader);
+            }
+            return [.. all.Distinct().OrderBy(reader => reader.Sheet == id.Sheet ? "" : reader.Sheet, StringComparer.Ordinal).ThenBy(reader => reader.Address)];
+        }
+
+        private void Add(CellReference reference, CellId reader)
+        {
+            if (reference.Last is not null)
+            {
+                runs.Add((reference, reader));
+                return;
+            }
+            if (!single.TryGetValue(reference.First, out List<CellId>? list)) single[reference.First] = list = [];
+            list.Add(reader);
+        }
     }
 }

@@ -28,26 +28,30 @@ internal sealed class Lexicon
         new("WhereNot", "those in rows in which it has another value"), new("Beside", "those in rows in which another column has a value too"),
     ];
 
-    /// <summary>The words of a library.</summary>
-    public Lexicon(FunctionLibrary library)
-    {
-        Library = library;
-        Functions = [.. library.Functions.Select(function => new KnownWord(function.Name, function.Declaration.Answers)), .. Intrinsic.Select(word => new KnownWord(word.Name, word.Meaning))];
-        Values = [.. library.Values.Select(values => new KnownWord(values.Clr.Name, values.Meaning)), .. library.Options.Select(option => new KnownWord(option.Name, "a choice")), new KnownWord("Math", "functions and constants of mathematics")];
-        Units = [.. UnitTable.All.Select(unit => new KnownWord(unit.Symbol, unit.Kind is { } kind ? "unit: " + kind.Phrase : "unit"))];
-    }
+    private readonly Lazy<(FunctionLibrary Library, ImmutableArray<KnownWord> Functions, ImmutableArray<KnownWord> Values, ImmutableArray<KnownWord> Units)> words;
+
+    /// <summary>The words of a library, which is asked for with the first of them.</summary>
+    public Lexicon(Func<FunctionLibrary> library) => words = new(() => Of(library()));
 
     /// <summary>The library.</summary>
-    public FunctionLibrary Library { get; }
+    public FunctionLibrary Library => words.Value.Library;
 
     /// <summary>What can be called.</summary>
-    public ImmutableArray<KnownWord> Functions { get; }
+    public ImmutableArray<KnownWord> Functions => words.Value.Functions;
 
     /// <summary>Ready values and options.</summary>
-    public ImmutableArray<KnownWord> Values { get; }
+    public ImmutableArray<KnownWord> Values => words.Value.Values;
 
     /// <summary>The units.</summary>
-    public ImmutableArray<KnownWord> Units { get; }
+    public ImmutableArray<KnownWord> Units => words.Value.Units;
+
+    private static (FunctionLibrary, ImmutableArray<KnownWord>, ImmutableArray<KnownWord>, ImmutableArray<KnownWord>) Of(FunctionLibrary library)
+    {
+        ImmutableArray<KnownWord> functions = [.. library.Functions.Select(function => new KnownWord(function.Name, function.Declaration.Answers)), .. Intrinsic.Select(word => new KnownWord(word.Name, word.Meaning))];
+        ImmutableArray<KnownWord> values = [.. library.Values.Select(values => new KnownWord(values.Clr.Name, values.Meaning)), .. library.Options.Select(option => new KnownWord(option.Name, "a choice")), new KnownWord("Math", "functions and constants of mathematics")];
+        ImmutableArray<KnownWord> units = [.. UnitTable.All.Select(unit => new KnownWord(unit.Symbol, unit.Kind is { } kind ? "unit: " + kind.Phrase : "unit"))];
+        return (library, functions, values, units);
+    }
 
     /// <summary>The parameters and meaning of a function of the language itself.</summary>
     public static (string Parameters, string Meaning)? IntrinsicOf(string name)

@@ -13,9 +13,13 @@ internal sealed record Browsing : Mode;
 /// <param name="Entry">The line.</param>
 internal sealed record Entering(Entry Entry) : Mode;
 
-/// <summary>Choosing one of the cells the detail speaks of.</summary>
+/// <summary>Reading the detail: choosing one of the cells it speaks of, scrolling.</summary>
 /// <param name="Chosen">Which, from 0.</param>
-internal sealed record Linking(int Chosen) : Mode;
+/// <param name="Top">The first line shown, from 0; null where that follows the chosen cell.</param>
+internal sealed record Linking(int Chosen, int? Top = null) : Mode;
+
+/// <summary>Moving the selected rows and columns with the arrows.</summary>
+internal sealed record Shifting : Mode;
 
 /// <summary>Choosing a command by its letter.</summary>
 internal sealed record Commanding : Mode;

@@ -20,8 +20,9 @@ internal static class Moves
     public static Session RowEnd(Session session, bool last, bool extend)
     {
         int row = session.Cursor.Row;
-        int[] columns = [.. session.Sheet.Cells.Keys.Where(address => address.Row == row).Select(address => address.Column)];
-        int column = columns.Length == 0 ? 1 : last ? columns.Max() : columns.Min();
+        IEnumerable<int> columns = Enumerable.Range(1, CellAddress.LastColumn);
+        var cells = session.Sheet.Cells;
+        int column = (last ? columns.Reverse() : columns).FirstOrDefault(at => cells.ContainsKey(new CellAddress(at, row)), 1);
         return To(session, new CellAddress(column, row), extend);
     }
 

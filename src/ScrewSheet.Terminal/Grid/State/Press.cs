@@ -1,3 +1,5 @@
+using ScrewSheet.Workbooks.Model;
+
 namespace ScrewSheet.Terminal.Grid.State;
 
 /// <summary>A key, whatever terminal it came from.</summary>
@@ -82,6 +84,14 @@ internal sealed record Resize(int Width, int Height) : Input;
 /// <summary>A calculation is finished.</summary>
 /// <param name="Known">What it found.</param>
 internal sealed record Calculated(Known Known) : Input;
+
+/// <summary>A cell takes long to compute, or none does any more.</summary>
+/// <param name="Cell">The cell, or null.</param>
+internal sealed record Slowed(CellId? Cell) : Input;
+
+/// <summary>The calculation did not come to its end.</summary>
+/// <param name="Why">What to tell the reader; null where that was told before.</param>
+internal sealed record Stopped(string? Why) : Input;
 
 /// <summary>A line being typed was tried out.</summary>
 /// <param name="Preview">What it would give.</param>

@@ -56,6 +56,9 @@ internal sealed record Session
     /// <summary>What can be taken back, newest on top.</summary>
     public ImmutableStack<Step> Done { get; init; } = [];
 
+    /// <summary>The cell in which this version differs from the one before it, where it is the only one.</summary>
+    public CellId? Only { get; init; }
+
     /// <summary>What was taken back and can be done again.</summary>
     public ImmutableStack<Step> TakenBack { get; init; } = [];
 
@@ -92,7 +95,7 @@ internal sealed record Session
     }
 
     /// <summary>The width of a column, in characters.</summary>
-    public int Width(int column) => Math.Clamp(Sheet.Widths.GetValueOrDefault(column, UsualWidth), 3, 120);
+    public int Width(int column) => Math.Clamp(Sheet.Widths.GetValueOrDefault(column, UsualWidth), Columns.Least, Columns.Most);
 
     /// <summary>How a cell is called from the sheet the reader is on.</summary>
     public string NameOf(CellId id)
@@ -102,10 +105,13 @@ internal sealed record Session
     }
 
     /// <summary>With another version of the workbook, which can be taken back.</summary>
-    public Session Changed(Workbook workbook, string what)
+    /// <param name="workbook">The version.</param>
+    /// <param name="what">What the change did.</param>
+    /// <param name="only">The one cell it changed, where it changed only one.</param>
+    public Session Changed(Workbook workbook, string what, CellId? only = null)
     {
         if (ReferenceEquals(workbook, Workbook)) return this;
-        Session next = this with { Workbook = workbook, Done = Done.Push(new Step(Workbook, At, what)), TakenBack = [] };
+        Session next = this with { Workbook = workbook, Done = Done.Push(new Step(Workbook, At, what)), TakenBack = [], Only = only };
         return next.Workbook.Find(SheetName) is null ? next with { SheetName = workbook.Sheets[0].Name } : next;
     }
 }

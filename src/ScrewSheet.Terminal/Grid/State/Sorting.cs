@@ -4,20 +4,52 @@ using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Grid.State;
 
-/// <summary>Puts the rows of a selected block in order.</summary>
+/// <summary>What is sorted.</summary>
+internal enum SortWhat
+{
+    /// <summary>The rows of the selected block.</summary>
+    Rows,
+
+    /// <summary>The same rows over the whole width of the sheet.</summary>
+    WholeRows,
+
+    /// <summary>The columns of the selected block.</summary>
+    Columns,
+
+    /// <summary>The same columns over the whole height of the sheet.</summary>
+    WholeColumns,
+}
+
+/// <summary>Puts rows or columns in order.</summary>
 internal static class Sorting
 {
-    /// <summary>By the values in the cursor's column; figures before words, rows without a value last. Every reference follows its cell.</summary>
-    public static Session Rows(Session session, bool falling)
+    /// <summary>By the values in the cursor's column or row; figures before words, what has no value last. Every reference follows its cell.</summary>
+    public static Session Apply(Session session, SortWhat what, bool falling)
+    {
+        bool columns = what is SortWhat.Columns or SortWhat.WholeColumns;
+        CellBlock block = Stretched(session, what);
+        CellAddress cursor = session.Cursor;
+        int first = columns ? block.First.Column : block.First.Row;
+        var items = Enumerable.Range(first, columns ? block.Columns : block.Rows).Select(at => (At: at, Key: Key.Of(session, columns ? cursor with { Column = at } : cursor with { Row = at }))).ToList();
+        var filled = items.Where(item => item.Key.Rank < 2);
+        List<int> order = [.. (falling ? filled.OrderByDescending(item => item.Key) : filled.OrderBy(item => item.Key)).Concat(items.Where(item => item.Key.Rank == 2)).Select(item => item.At)];
+        if (order.SequenceEqual(items.Select(item => item.At))) return session;
+        Dictionary<int, int> to = order.Select((at, i) => (at, i)).ToDictionary(pair => pair.at, pair => first + pair.i);
+        CellAddress Moved(CellAddress at) => columns ? at with { Column = to[at.Column] } : at with { Row = to[at.Row] };
+        return session.Changed(Relocation.Apply(session.Workbook, (id, corner) => corner == 0 && id.Sheet == session.SheetName && block.Contains(id.Address) ? id with { Address = Moved(id.Address) } : id), $"sorting {block}");
+    }
+
+    /// <summary>The block that is put in order.</summary>
+    public static CellBlock Stretched(Session session, SortWhat what)
     {
         CellBlock block = session.Block;
-        int column = session.Cursor.Column;
-        var rows = Enumerable.Range(block.First.Row, block.Rows).Select(row => (Row: row, Key: Key.Of(session, new CellAddress(column, row)))).ToList();
-        var filled = rows.Where(row => row.Key.Rank < 2);
-        List<int> order = [.. (falling ? filled.OrderByDescending(row => row.Key) : filled.OrderBy(row => row.Key)).Concat(rows.Where(row => row.Key.Rank == 2)).Select(row => row.Row)];
-        if (order.SequenceEqual(rows.Select(row => row.Row))) return session;
-        Dictionary<int, int> to = order.Select((row, i) => (row, i)).ToDictionary(pair => pair.row, pair => block.First.Row + pair.i);
-        return session.Changed(Relocation.Apply(session.Workbook, (id, corner) => corner == 0 && id.Sheet == session.SheetName && block.Contains(id.Address) ? id with { Address = id.Address with { Row = to[id.Address.Row] } } : id), $"sorting {block}");
+        CellAddress extent = Moves.Extent(session.Sheet);
+        return what switch
+        {
+            SortWhat.WholeRows => new(block.First with { Column = 1 }, block.Last with { Column = Math.Max(extent.Column, block.Last.Column) }),
+            SortWhat.WholeColumns => new(block.First with { Row = 1 }, block.Last with { Row = Math.Max(extent.Row, block.Last.Row) }),
+            _ => block,
+        };
     }
 
     private readonly record struct Key(int Rank, double Figure, string Words) : IComparable<Key>

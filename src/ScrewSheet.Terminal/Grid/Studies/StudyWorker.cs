@@ -18,7 +18,7 @@ internal sealed class StudyWorker : IDisposable
     private readonly Lock door = new();
     private readonly AutoResetEvent wake = new(false);
     private readonly ManualResetEventSlim idle = new(true);
-    private readonly FunctionLibrary library;
+    private readonly Func<FunctionLibrary> library;
     private readonly Action<Input> tell;
     private StudyRunner? runner;
     private Calculation? calculation;
@@ -30,7 +30,7 @@ internal sealed class StudyWorker : IDisposable
     private bool makesWay, ended;
 
     /// <summary>With a library; what comes out goes to <paramref name="tell"/>, on other threads.</summary>
-    public StudyWorker(FunctionLibrary library, Action<Input> tell)
+    public StudyWorker(Func<FunctionLibrary> library, Action<Input> tell)
     {
         (this.library, this.tell) = (library, tell);
         new Thread(Work) { IsBackground = true, Name = "studies" }.Start();
@@ -145,7 +145,7 @@ internal sealed class StudyWorker : IDisposable
         }
     }
 
-    private StudyRunner Runner => runner ??= new StudyRunner(library, Environment.ProcessorCount);
+    private StudyRunner Runner => runner ??= new StudyRunner(library(), Environment.ProcessorCount);
 
     private static string Failed(Exception mistake) =>
         $"The study failed by a mistake of this program ({PlainText.Of(mistake.GetType().Name)}: {PlainText.Of(mistake.Message)}). Your entries are safe; save them.";

@@ -30,12 +30,14 @@ internal readonly ref struct CellWriter
         height = Math.Min(view.Viewport.Height, cells.GetLength(0) - top);
     }
 
-    /// <summary>Writes a text; what has no room is left out.</summary>
-    /// <returns>The columns it took.</returns>
-    public int Put(int x, int y, string text, in Attribute attribute)
+    /// <summary>Writes a text into so many columns; what has no room is left out, and where the toolkit counts fewer columns than we do, blanks make up for it: what stands beside stays in its place.</summary>
+    /// <returns>The columns.</returns>
+    public int Put(int x, int y, string text, int columns, in Attribute attribute)
     {
-        if (y < 0 || y >= height) return 0;
-        return System.Text.Ascii.IsValid(text) ? PutAscii(x, y, text, attribute) : PutWide(x, y, text, attribute);
+        if (y < 0 || y >= height) return columns;
+        if (System.Text.Ascii.IsValid(text)) return PutAscii(x, y, text, attribute);
+        for (int used = PutWide(x, y, text, columns, attribute); used < columns && x + used < width; used++) Set(left + x + used, top + y, " ", attribute);
+        return columns;
     }
 
     private int PutAscii(int x, int y, string text, in Attribute attribute)
@@ -47,7 +49,7 @@ internal readonly ref struct CellWriter
         return text.Length;
     }
 
-    private int PutWide(int x, int y, string text, in Attribute attribute)
+    private int PutWide(int x, int y, string text, int columns, in Attribute attribute)
     {
         int used = 0;
         foreach (string grapheme in GraphemeHelper.GetGraphemes(text))
@@ -55,6 +57,7 @@ internal readonly ref struct CellWriter
             // a character that steers a terminal must never reach it
             string shown = char.IsControl(grapheme[0]) ? " " : grapheme;
             int wide = shown.GetColumns(), at = x + used;
+            if (used + wide > columns) break;
             used += wide;
             if (wide == 0 || at < 0 || at + wide > width) continue;
             Set(left + at, top + y, shown, attribute);

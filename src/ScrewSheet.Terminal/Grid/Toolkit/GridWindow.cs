@@ -15,6 +15,7 @@ internal sealed class GridWindow : Runnable
 {
     private readonly GridProgram program;
     private readonly bool mono;
+    private bool isDrawn;
 
     /// <summary>Of a program; without colours where <paramref name="mono"/>.</summary>
     public GridWindow(GridProgram program, bool mono)
@@ -36,6 +37,7 @@ internal sealed class GridWindow : Runnable
     /// <summary>Takes in what the calculation found out; to be called now and then from the thread of the views.</summary>
     public void TakeArrived()
     {
+        if (isDrawn) program.Shown();
         if (program.TakeArrived()) Refresh();
     }
 
@@ -74,12 +76,13 @@ internal sealed class GridWindow : Runnable
     {
         if (program.State.Width != Viewport.Width || program.State.Height != Viewport.Height) program.Handle(new Resize(Viewport.Width, Viewport.Height));
         Picture picture = Painter.Of(program.State);
+        isDrawn = true;
         Palette palette = mono ? Palette.Plain : Palette.Coloured;
         CellWriter writer = new(this);
         for (int y = 0; y < picture.Lines.Length; y++)
         {
             int x = 0;
-            foreach (Segment segment in picture.Lines[y].Segments) x += writer.Put(x, y, segment.Text, palette[segment.Ink]);
+            foreach (Segment segment in picture.Lines[y].Segments) x += writer.Put(x, y, segment.Text, Output.DisplayWidth.Of(segment.Text), palette[segment.Ink]);
         }
         Cursor = picture.Caret is { } caret ? new Cursor { Position = ViewportToScreen(new Point(caret.Column, caret.Line)), Style = CursorStyle.SteadyBar } : new Cursor { Position = null };
         return true;

@@ -10,41 +10,56 @@ namespace ScrewSheet.Terminal.Grid.Toolkit;
 /// <summary>Takes the terminal, shows the grid, and gives the terminal back as it was, whatever happens.</summary>
 internal sealed class Host
 {
-    private int taken;
+    // a terminal that is gone never says that it has nothing more to read, and the library reads on until it does
+    private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(2);
+
+    private readonly GridProgram program;
+    private readonly TerminalMode mode = new();
+    private int taken, stopping;
+
+    private Host(GridProgram program) => this.program = program;
 
     /// <summary>Shows the grid until the reader leaves.</summary>
     /// <param name="program">The program.</param>
     /// <exception cref="UserMistake">There is no terminal.</exception>
-    public static void Run(GridProgram program) => new Host().Show(program);
+    public static void Run(GridProgram program) => new Host(program).Show();
 
-    private void Show(GridProgram program)
+    /// <summary>Loads the toolkit without touching the terminal.</summary>
+    public static void WarmUp()
+    {
+        _ = Driver.IsAttachedToTerminal(out _, out _);
+        System.Runtime.CompilerServices.RuntimeHelpers.RunClassConstructor(typeof(Palette).TypeHandle);
+        _ = Palette.Coloured[Screen.Ink.Plain];
+    }
+
+    private void Show()
     {
         if (!Driver.IsAttachedToTerminal(out _, out _)) throw new UserMistake("The grid needs a terminal. Without one, use screwsheet run FILE.");
         ForgetConfiguration();
         AppDomain.CurrentDomain.ProcessExit += Restore;
-        AppDomain.CurrentDomain.UnhandledException += Restore;
+        AppDomain.CurrentDomain.UnhandledException += Failed;
+        mode.Remember();
         Application.MaximumIterationsPerSecond = 60;
         IApplication app = Application.Create();
         try
         {
             app.Init(DriverRegistry.Names.ANSI);
             taken = 1;
-            Loop(app, program);
+            Loop(app);
         }
         finally
         {
             app.Dispose();
             taken = 0;
             AppDomain.CurrentDomain.ProcessExit -= Restore;
-            AppDomain.CurrentDomain.UnhandledException -= Restore;
+            AppDomain.CurrentDomain.UnhandledException -= Failed;
         }
     }
 
-    private static void Loop(IApplication app, GridProgram program)
+    private void Loop(IApplication app)
     {
         bool mono = app.Driver!.ColorCapabilities?.Capability == ColorCapabilityLevel.NoColor;
         using GridWindow window = new(program, mono);
-        int stopping = 0;
         app.Iteration += (_, _) =>
         {
             // the library never clears this mark by itself and would send the cursor's place for ever
@@ -61,7 +76,7 @@ internal sealed class Host
         void Stop(PosixSignalContext context)
         {
             context.Cancel = true;
-            Volatile.Write(ref stopping, 1);
+            if (Interlocked.Exchange(ref stopping, 1) == 0) new Thread(GiveUp) { IsBackground = true }.Start();
         }
 
         using PosixSignalRegistration term = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop), hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, Stop), interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
@@ -75,8 +90,45 @@ internal sealed class Host
     private void Restore(object? sender, EventArgs e)
     {
         if (Interlocked.Exchange(ref taken, 0) == 0) return;
-        using Stream output = Console.OpenStandardOutput();
-        output.Write("\e[?2004l\e[?1003l\e[?1015l\e[?1006l\e[0m\e[?1049l\e[?25h"u8);
+        mode.Restore();
+        try
+        {
+            using Stream output = Console.OpenStandardOutput();
+            output.Write("\e[?2004l\e[?1003l\e[?1015l\e[?1006l\e[0m\e[?1049l\e[?25h"u8);
+        }
+        catch (IOException)
+        {
+            // the terminal is gone
+        }
+    }
+
+    /// <summary>Ends the process where it was told to stop and does not come to its end by itself.</summary>
+    private void GiveUp()
+    {
+        Thread.Sleep(LongestStop);
+        if (Volatile.Read(ref taken) == 0) return;
+        SaveAside("The grid was stopped from outside.");
+        Environment.Exit(Commands.ExitCode.Refused);
+    }
+
+    private void SaveAside(string what)
+    {
+        string? kept = program.Rescue();
+        Restore(this, EventArgs.Empty);
+        try
+        {
+            if (kept is not null) Console.Error.WriteLine(GridStart.Kept(what, kept));
+        }
+        catch (IOException)
+        {
+            // nobody is there to read it
+        }
+    }
+
+    /// <summary>A mistake on another thread ends the process at once; the work is put aside first.</summary>
+    private void Failed(object sender, UnhandledExceptionEventArgs e)
+    {
+        if (Volatile.Read(ref taken) != 0) SaveAside("The grid stopped by a mistake of this program.");
     }
 
     /// <summary>The library reads settings from the current folder and the reader's home by itself; a workbook's folder must not rebind keys.</summary>

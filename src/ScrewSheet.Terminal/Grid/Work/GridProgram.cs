@@ -13,8 +13,20 @@ namespace ScrewSheet.Terminal.Grid.Work;
 /// <summary>What the grid needs of its surroundings.</summary>
 internal sealed record GridSurroundings
 {
-    /// <summary>The library.</summary>
-    public required FunctionLibrary Library { get; init; }
+    private readonly Lazy<FunctionLibrary>? library;
+
+    /// <summary>The library; asking for it may take a while the first time.</summary>
+    public FunctionLibrary Library
+    {
+        get => library?.Value ?? throw new InvalidOperationException("No library was given.");
+        init => library = new(value);
+    }
+
+    /// <summary>Loads the library when it is first asked for, which the first screen does not.</summary>
+    public Func<FunctionLibrary> LibraryLater
+    {
+        init => library = new(value);
+    }
 
     /// <summary>The folder with the shipped workbooks.</summary>
     public required string Shipped { get; init; }
@@ -31,6 +43,7 @@ internal sealed class GridProgram : IDisposable
     private readonly Recalculator recalculator;
     private readonly StudyWorker studies;
     private readonly ConcurrentQueue<Input> arrived = new();
+    private int rescued;
 
     /// <summary>On the start page, or with a file open.</summary>
     /// <param name="surroundings">The surroundings.</param>
@@ -38,11 +51,11 @@ internal sealed class GridProgram : IDisposable
     public GridProgram(GridSurroundings surroundings, WorkbookFile? file)
     {
         this.surroundings = surroundings;
-        recalculator = new Recalculator(surroundings.Library, arrived.Enqueue);
-        studies = new StudyWorker(surroundings.Library, arrived.Enqueue);
+        recalculator = new Recalculator(() => surroundings.Library, arrived.Enqueue);
+        studies = new StudyWorker(() => surroundings.Library, arrived.Enqueue);
         State = new GridState
         {
-            Lexicon = new Lexicon(surroundings.Library),
+            Lexicon = new Lexicon(() => surroundings.Library),
             Mode = new Browsing(),
             StartItems = StartPage.Items(surroundings.Remembered.Recent, ShippedWorkbooks.Names(surroundings.Shipped)),
         };
@@ -70,6 +83,9 @@ internal sealed class GridProgram : IDisposable
         }
     }
 
+    /// <summary>Tells that the first screen was drawn: from now on the calculation may take the machine's time.</summary>
+    public void Shown() => recalculator.Begin();
+
     /// <summary>Takes in what arrived from the calculation.</summary>
     /// <returns>True when something did.</returns>
     public bool TakeArrived()
@@ -78,6 +94,11 @@ internal sealed class GridProgram : IDisposable
         while (arrived.TryDequeue(out Input? input))
         {
             Handle(input);
+            any = true;
+        }
+        if (recalculator.SlowCell() is var slow && slow != State.Slow)
+        {
+            Handle(new Slowed(slow));
             any = true;
         }
         return any;
@@ -99,10 +120,11 @@ internal sealed class GridProgram : IDisposable
     }
 
     /// <summary>Where the program ends without the reader having left: puts changes that are not saved, and a line being typed that reads, into a file of their own.</summary>
-    /// <returns>The file; null where there was nothing to put, or it could not be written.</returns>
+    /// <remarks>Once only, from any thread.</remarks>
+    /// <returns>The file; null where there was nothing to put, it was done before, or it could not be written.</returns>
     public string? Rescue()
     {
-        if (HasLeft || State.Session is not { } session) return null;
+        if (HasLeft || State.Session is not { } session || Interlocked.Exchange(ref rescued, 1) != 0) return null;
         Session whole = State.Mode is Entering entering ? Edits.Commit(session, entering.Entry.Typed.Text, out _) : session;
         return whole.IsUnsaved ? surroundings.Remembered.Rescue(WorkbookText.Write(whole.Workbook)) : null;
     }
@@ -119,7 +141,7 @@ internal sealed class GridProgram : IDisposable
     {
         switch (effect)
         {
-            case Calculate calculate: recalculator.Calculate(calculate.Workbook); return true;
+            case Calculate calculate: recalculator.Calculate(calculate); return true;
             case StopCalculating: recalculator.Stop(); return true;
             case StudyEffect study: studies.Do(study); return true;
             case TryOut line: recalculator.TryOut(line); return true;
