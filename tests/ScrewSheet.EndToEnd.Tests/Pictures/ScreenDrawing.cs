@@ -46,5 +46,6 @@ internal static class ScreenDrawing
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{x + (lead * Across):0.#}\" y=\"{y + 13.5:0.#}\" textLength=\"{new StringInfo(shown).LengthInTextElements * Across:0.#}\" lengthAdjust=\"spacingAndGlyphs\" fill=\"{(look.IsReversed ? Ground : colour)}\"{style}>{Escaped(shown)}</text>\n");
     }
 
-    private static string Escaped(string text) => text.Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal).Replace(">", "&gt;", StringComparison.Ordinal);
+    // a viewer draws several blanks as one unless they are of the kind that is kept
+    private static string Escaped(string text) => text.Replace(' ', '\u00A0').Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal).Replace(">", "&gt;", StringComparison.Ordinal);
 }
