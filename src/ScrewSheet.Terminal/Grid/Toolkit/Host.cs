@@ -13,9 +13,12 @@ internal sealed class Host
     // a terminal that is gone never says that it has nothing more to read, and the library reads on until it does
     private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(2);
 
+    // a frame takes some milliseconds; a screen that draws no more needs no wait
+    private static readonly TimeSpan LongestFrame = TimeSpan.FromMilliseconds(300);
+
     private readonly GridProgram program;
     private readonly TerminalMode mode = new();
-    private int taken, stopping;
+    private int taken, stopping, ending, parked;
 
     private Host(GridProgram program) => this.program = program;
 
@@ -62,6 +65,7 @@ internal sealed class Host
         using GridWindow window = new(program, mono);
         app.Iteration += (_, _) =>
         {
+            Park();
             // the library never clears this mark by itself and would send the cursor's place for ever
             app.Driver?.SetCursorNeedsUpdate(false);
             window.TakeArrived();
@@ -111,9 +115,19 @@ internal sealed class Host
         Environment.Exit(Commands.ExitCode.Refused);
     }
 
+    /// <summary>Holds the screen still for good where another thread ends the process: it would draw over what is said last.</summary>
+    private void Park()
+    {
+        if (Volatile.Read(ref ending) == 0) return;
+        Volatile.Write(ref parked, 1);
+        Thread.Sleep(System.Threading.Timeout.Infinite);
+    }
+
     private void SaveAside(string what)
     {
         string? kept = program.Rescue();
+        Volatile.Write(ref ending, 1);
+        SpinWait.SpinUntil(() => Volatile.Read(ref parked) != 0, LongestFrame);
         Restore(this, EventArgs.Empty);
         try
         {
