@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using ScrewSheet.Engine.Binding;
 using ScrewSheet.Engine.Evaluation;
 using ScrewSheet.Engine.Graph;
-using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ScrewSheet.Engine.Evaluation;
 using ScrewSheet.Engine.Graph;
-using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
@@ -86,7 +85,7 @@ public sealed class TreeEvaluation(FunctionLibrary library, UnitSystem units, Ca
     private static double[] Numbers(IReadOnlyList<CellValue?> values, int spare)
     {
         double[] si = new double[values.Count + spare];
-        for (int i = 0; i < values.Count; i++) si[i] = values[i] is { } value ? Values.Si(value) ?? double.NaN : double.NaN;
+        for (int i = 0; i < values.Count; i++) si[i] = values[i] is { } value ? SiValue.Of(value) ?? double.NaN : double.NaN;
         return si;
     }
 

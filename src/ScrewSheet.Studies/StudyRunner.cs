@@ -48,9 +48,6 @@ public sealed class StudyRunner
             if (WhatIfRequest.Read([At("a: 1 kN to 2 kN step 0.1 kN")], [At("c, d")]).Answer is { } request) runner.WhatIf(calculation, request with { Method = method });
     }
 
-    /// <summary>The library.</summary>
-    public FunctionLibrary Library => tools.Library;
-
     /// <summary>
     /// True where a declared formula may stand for the call outside this program: it agrees with the function's code to 1e-10 all over the function's limits and over five powers of ten of each argument, and where the code
     /// refuses, the formula has no value or a condition the function declares between its arguments fails.

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text;
 using ScrewSheet.Terminal.Commands;
 using ScrewSheet.Terminal.Grid;
-using ScrewSheet.Terminal.Output;
 
 namespace ScrewSheet.Terminal;
 

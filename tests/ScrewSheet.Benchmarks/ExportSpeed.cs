@@ -1,11 +1,8 @@
 using ClosedXML.Excel;
 using ScrewSheet.Engine;
-using ScrewSheet.Exports;
 using ScrewSheet.Exports.Xlsx;
-using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Quantities.Units;
-using ScrewSheet.Studies;
-using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Terminal;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Benchmarks;
@@ -19,13 +16,13 @@ internal static class ExportSpeed
     public static void Run()
     {
         Calculation calculation = new Calculator(Library.Shipped).Calculate(TenThousand.Read(TenThousand.File()));
-        StudyRunner studies = new(Library.Shipped);
+        EngineCalculator calculator = new(Library.Shipped);
         Sample ours = new(), theirs = new(), bare = new();
         for (int i = 0; i < Repeats + Warm; i++)
         {
             Sample none = new();
             Sample.Settle();
-            (i >= Warm ? ours : none).Time(() => Ours(calculation, studies));
+            (i >= Warm ? ours : none).Time(() => Ours(calculation, calculator));
             Sample.Settle();
             (i >= Warm ? theirs : none).Time(() => Theirs(comments: true));
             Sample.Settle();
@@ -36,10 +33,10 @@ internal static class ExportSpeed
         Report.Note($"export: the spreadsheet library without a comment on each result: {bare.Median:F0} ms, so that ours, which has them, needs {ours.Median / bare.Median:G3} times as long");
     }
 
-    private static void Ours(Calculation calculation, StudyRunner studies)
+    private static void Ours(Calculation calculation, ICalculator calculator)
     {
         using MemoryStream stream = new();
-        XlsxReport report = XlsxExport.Write(new XlsxRequest { Calculation = calculation, Library = studies.Library, Math = new Answers(studies) }, stream);
+        XlsxReport report = XlsxExport.Write(new XlsxRequest { Calculation = calculation, Library = calculator.Library, Math = new LibraryMath(calculator, UnitSystem.SI) }, stream);
         if (report.LiveResults != TenThousand.Rows * TenThousand.Shapes) throw new InvalidOperationException($"{report.LiveResults} results are formulas.");
     }
 
@@ -65,14 +62,5 @@ internal static class ExportSpeed
         }
         using MemoryStream stream = new();
         workbook.SaveAs(stream, new SaveOptions { EvaluateFormulasBeforeSaving = false, ValidatePackage = false });
-    }
-
-    private sealed class Answers(StudyRunner studies) : ILibraryMath
-    {
-        private readonly TreeEvaluation trees = new(studies.Library, UnitSystem.SI);
-
-        public bool Stands(BoundCall call, BoundMember? member, FormulaAttribute formula) => studies.FormulaStands(call, member, formula);
-
-        public CellValue? Constant(BoundExpression tree) => trees.Run(tree, []).Value;
     }
 }

@@ -6,7 +6,6 @@ using ScrewSheet.Studies.Scenarios;
 using ScrewSheet.Studies.Tables;
 using ScrewSheet.Studies.Uncertainty;
 using ScrewSheet.Workbooks.Diagnostics;
-using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 using UnitsNet;

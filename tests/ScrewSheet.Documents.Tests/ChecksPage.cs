@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Statistics.Tests;
-using ScrewSheet.Terminal.Output;
 using ScrewSheet.TestKit;
 
 namespace ScrewSheet.Documents.Tests;

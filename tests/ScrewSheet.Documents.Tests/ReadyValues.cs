@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
 using ScrewSheet.Engine;
+using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Quantities.Units;
-using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;

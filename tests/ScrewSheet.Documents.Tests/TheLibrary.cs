@@ -3,7 +3,6 @@ using ScrewSheet.Engine;
 using ScrewSheet.Mechanics.Falls;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Statistics;
-using ScrewSheet.TestKit;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;

@@ -1,8 +1,5 @@
 using System.Globalization;
-using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Quantities.Units;
-using ScrewSheet.Workbooks.Diagnostics;
-using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Documents.Tests;

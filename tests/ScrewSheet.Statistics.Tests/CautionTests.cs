@@ -1,5 +1,4 @@
 using ScrewSheet.Quantities;
-using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Statistics.Tests.Data;
 using UnitsNet;
 

@@ -66,7 +66,7 @@ internal sealed class CompilerDoor
         bool single = method.Body.Statements.Count == 1 && value is not null;
         if (errors.IsEmpty && single && model.GetOperation(value!) is { } bound && SoundOperations.Are(bound)) return new BoundShape(bound, [], codeStart);
         if (errors.IsEmpty) errors = [.. model.GetDiagnostics(method.Span).Where(IsError)];
-        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart) 
+        return new BoundShape(errors.IsEmpty && single ? model.GetOperation(value!) : null, errors, codeStart)
         {
             Wrong = errors.IsEmpty ? null : WrongArgumentOf(model, method, errors[0]),
             IsMemberOfText = !errors.IsEmpty && errors[0].Id == "CS1061" && method.Span.Contains(errors[0].Location.SourceSpan)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using ScrewSheet.Engine.Naming;
-using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Lexing;

@@ -23,9 +23,6 @@ internal static class Values
         _ => throw new ArgumentOutOfRangeException(nameof(type), type, "It is no value of a cell."),
     };
 
-    /// <summary>A number or quantity in coherent SI, or null.</summary>
-    public static double? Si(CellValue value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
-
     /// <summary>The value while it runs, when it is neither number nor quantity.</summary>
     public static object? Other(CellValue value) => value switch
     {

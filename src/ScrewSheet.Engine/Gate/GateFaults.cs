@@ -15,7 +15,7 @@ internal static class GateFaults
     public static Fault LambdaTooDeep(Place place) => new(6104, FaultKind.Budget, "A lambda stands in a lambda in a lambda.", "Split it over several cells or functions.", place);
 
     [FaultCode(6201, "A bracket is not closed.")]
-    public static Fault NotClosed(string bracket, Place place) => new(6201, FaultKind.Language, $"The bracket {bracket} is not closed.", $"Add {Closing(bracket)} where it ends.", place);
+    public static Fault NotClosed(string bracket, Place place) => new(6201, FaultKind.Language, $"The bracket {bracket} is not closed.", $"Add {Closing(bracket)} where it ends.", place) { IsOpen = true };
 
     [FaultCode(6202, "A bracket closes nothing.")]
     public static Fault NotOpened(string bracket, Place place) => new(6202, FaultKind.Language, $"The bracket {bracket} closes nothing.", "Remove it or add its opening bracket.", place);

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ScrewSheet.Engine.Binding;
 using ScrewSheet.Engine.Evaluation;
 using ScrewSheet.Engine.Naming;
-using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
@@ -119,8 +118,8 @@ internal sealed partial class Recalculation
     private CellResult Finish(Node node, CellValue value, ImmutableArray<Caution> inherited, Frame? frame)
     {
         if (Declared(node, ref value) is { } fault) return Fail(node, InFile(node, fault));
-        if (node.Cell.Format?.Unit is { } unit && Values.Si(value) is not null && TypeRules.DimensionOf(value.Type) != unit.Dimension) return Fail(node, EvaluationFaults.WrongUnit(unit.Symbol, value.Type.Phrase));
-        if (node.Cell.Content is GivenContent { Within: { } limits } && Values.Si(value) is { } si && (si < limits.FromSi || si > limits.ToSi))
+        if (node.Cell.Format?.Unit is { } unit && SiValue.Of(value) is not null && TypeRules.DimensionOf(value.Type) != unit.Dimension) return Fail(node, EvaluationFaults.WrongUnit(unit.Symbol, value.Type.Phrase));
+        if (node.Cell.Content is GivenContent { Within: { } limits } && SiValue.Of(value) is { } si && (si < limits.FromSi || si > limits.ToSi))
             return Fail(node, CallFaults.OutsideLimits(ValueText.Format(value, node.Cell.Format, workbook.Head.Units).Joined, limits.Text));
         bool check = value is TruthValue && node.Cell is { DeclaredType: null, Content: ResultContent };
         bool cautious = frame is { Cautions.Count: > 0 } || node.Expression is { Literals.IsEmpty: false };

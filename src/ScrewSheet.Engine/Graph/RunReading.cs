@@ -32,7 +32,7 @@ internal sealed class RunReading(CellReference run, Unit? unit)
     public Fault? Take(CellId cell, CellValue value, Func<string> label)
     {
         string? text = (value as TextValue)?.Value;
-        double? number = Values.Si(value);
+        double? number = SiValue.Of(value);
         if (number is null && text is null) return EvaluationFaults.SeriesType(label(), value.Type.Phrase);
         CellType? common = element is null ? value.Type : TypeRules.Common(element, value.Type);
         if (common is null)

@@ -42,7 +42,7 @@ internal sealed class Scratch
     public void Set(int slot, CellValue value)
     {
         types[slot] = value.Type;
-        (Si[slot], Others[slot]) = (Values.Si(value) ?? double.NaN, Values.Other(value));
+        (Si[slot], Others[slot]) = (SiValue.Of(value) ?? double.NaN, Values.Other(value));
     }
 
     /// <summary>A copy that outlives the next cell.</summary>

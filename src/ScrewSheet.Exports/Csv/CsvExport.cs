@@ -1,6 +1,7 @@
 using System.Globalization;
 using CsvHelper;
 using ScrewSheet.Exports.Tables;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
@@ -94,7 +95,7 @@ public static class CsvExport
         return entry.Truth is { } truth ? truth ? "true" : "false" : entry.Number is { } number ? Number(number) : HarmlessStart.Of(entry.Text);
     }
 
-    private static string Head(string label, Unit? unit) => unit is { Symbol.Length: > 0 } ? $"{HarmlessStart.Of(label)} [{unit.Symbol}]" : HarmlessStart.Of(label);
+    private static string Head(string label, Unit? unit) => UnitLabel.Of(HarmlessStart.Of(label), unit);
 
     private static string Number(double number) => number.ToString("R", CultureInfo.InvariantCulture);
 }

@@ -29,7 +29,7 @@ public static class HandoutHtml
         foreach (Section section in page.Sections) blocks.Write(section);
         Checks(html, page);
         Sources(html, page);
-        html.Append("</main>\n<footer>\n<p>Estimates for people who test and teach. They permit nothing: what holds is shown by a test, not by a sheet.");
+        html.Append("</main>\n<footer>\n<p>" + StandingCaution.Sentence);
         if (page.MadeWith.Length > 0) html.Append(CultureInfo.InvariantCulture, $" Made with {HtmlText.Of(page.MadeWith)}.");
         return html.Append("</p>\n</footer>\n</body>\n</html>\n").ToString();
     }

@@ -29,7 +29,7 @@ public static class HandoutMarkdown
         foreach (Section section in page.Sections) blocks.Write(section);
         Checks(text, page);
         Sources(text, page);
-        text.Append("---\n\nEstimates for people who test and teach. They permit nothing: what holds is shown by a test, not by a sheet.");
+        text.Append("---\n\n" + StandingCaution.Sentence);
         if (page.MadeWith.Length > 0) text.Append(CultureInfo.InvariantCulture, $" Made with {MarkdownText.Of(page.MadeWith)}.");
         return text.Append('\n').ToString();
     }

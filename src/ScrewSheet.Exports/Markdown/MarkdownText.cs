@@ -4,7 +4,7 @@ using ScrewSheet.Workbooks.Results;
 namespace ScrewSheet.Exports.Markdown;
 
 /// <summary>Text as Markdown: signs that would be obeyed get a stroke before them, what would be a tag is shown.</summary>
-internal static class MarkdownText
+public static class MarkdownText
 {
     /// <summary>The text as it stands in a paragraph or a table.</summary>
     public static string Of(string text)
@@ -27,7 +27,7 @@ internal static class MarkdownText
     // points, brackets and strokes inside a sentence are left alone
     private static bool IsObeyed(string text, int at) => text[at] switch
     {
-        '\\' or '`' or '*' or '_' or '[' or ']' or '|' or '~' or '>' or '{' or '}' => true,
+        '\\' or '`' or '*' or '_' or '[' or ']' or '|' or '~' or '>' or '{' or '}' or '$' => true,
         '#' or '+' or '-' => at == 0,
         '!' => at + 1 < text.Length && text[at + 1] == '[',
         '.' or ')' => at > 0 && text[..at].All(char.IsAsciiDigit) && (at + 1 == text.Length || text[at + 1] == ' '),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScrewSheet.Exports.Steps;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -33,7 +34,7 @@ internal static class DataTable
             }
         }
         foreach (CellAddress heading in sheet.Cells.Keys.Where(at => numbers.Contains(at.Column) && at.Row < rows[0] && sheet.Cells[at].Content is NoteContent)) tabled.Add(new CellId(sheet.Name, heading));
-        TableHead[] heads = [.. columns.Select(column => new TableHead(column.Unit is { Symbol.Length: > 0 } unit ? $"{column.Name} [{unit.Symbol}]" : column.Name))];
+        TableHead[] heads = [.. columns.Select(column => new TableHead(UnitLabel.Of(column.Name, column.Unit)))];
         return new TableBlock($"{sheet.Name}: the values as they stand in the file", [[.. heads]], [.. shown])
         {
             Remarks = rows.Length > MostRows ? [$"The first {MostRows} of {rows.Length} rows."] : [],

@@ -1,7 +1,6 @@
 using ScrewSheet.Exports.Steps;
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
-using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ScrewSheet.Exports.Drawing;
 using ScrewSheet.Exports.Tables;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Exports.Pages;
@@ -21,12 +22,10 @@ internal static class PlotBlocks
             : drawn.Length == 0 ? "its table shows no numbers"
             : table.Axes.Length == 2 && table.Axes[1].Values.Length > MostCurves ? $"{table.Axes[1].Label} takes more than {MostCurves} values" : null;
         if (why is not null) return new MissingBlock($"{title} is not drawn: {why}.");
-        ImmutableArray<Plot> panels = [.. drawn.Select(column => new Plot(Axis(table.Axes[0].Label, table.Axes[0].Unit?.Symbol), Axis(column.Label, column.Unit?.Symbol), Curves(table, column), blanks))];
+        ImmutableArray<Plot> panels = [.. drawn.Select(column => new Plot(UnitLabel.Of(table.Axes[0].Label, table.Axes[0].Unit), UnitLabel.Of(column.Label, column.Unit), Curves(table, column), blanks))];
         string over = table.Axes.Length == 2 ? $", one curve for each {table.Axes[1].Label}" : "";
         return new PlotBlock(title, panels, $"{string.Join(" and ", panels.Select(panel => panel.Up))} over {panels[0].Across}{over}.{Ranges(panels, blanks)}");
     }
-
-    private static string Axis(string label, string? unit) => unit is { Length: > 0 } ? $"{label} [{unit}]" : label;
 
     private static ImmutableArray<Curve> Curves(ComputedTable table, TableColumn column)
     {

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using ScrewSheet.Exports.Drawing;
 using ScrewSheet.Exports.Steps;
 using ScrewSheet.Exports.Tables;
 using ScrewSheet.Workbooks.Format;

@@ -15,7 +15,7 @@ internal sealed class SourceList
     public ImmutableArray<SourceRow> Rows => [.. works.Select((work, i) => new SourceRow(i + 1, work.Work, string.Join(", ", work.Users)))];
 
     /// <summary>The numbers of some declared sources.</summary>
-    public ImmutableArray<int> Add(string user, IEnumerable<SourceAttribute> sources) => [.. sources.Select(source => Add(user, $"{source.Work} ({StandingOf(source.Standing)})"))];
+    public ImmutableArray<int> Add(string user, IEnumerable<SourceAttribute> sources) => [.. sources.Select(source => Add(user, $"{source.Work} ({StandingText.Of(source.Standing)})"))];
 
     /// <summary>The number of a source.</summary>
     public int Add(string user, string work)
@@ -67,14 +67,4 @@ internal sealed class SourceList
             }
         }
     }
-
-    private static string StandingOf(Standing standing) => standing switch
-    {
-        Standing.Read => "read in the source",
-        Standing.SecondHand => "read in a text that quotes it",
-        Standing.FromMemory => "from memory; check it before use",
-        Standing.CommonPractice => "common practice",
-        Standing.Derived => "derived from first principles",
-        _ => throw new ArgumentOutOfRangeException(nameof(standing)),
-    };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScrewSheet.Exports.Tables;
+using ScrewSheet.Quantities.Formatting;
 
 namespace ScrewSheet.Exports.Pages;
 
@@ -18,7 +19,7 @@ internal static class WhatIfBlocks
 
     private static TableBlock List(ComputedTable table, string title, Answers answers)
     {
-        TableHead[] heads = [.. table.Axes.Select(axis => new TableHead(Named(axis))), .. table.Columns.Select(column => new TableHead(Named(column)))];
+        TableHead[] heads = [.. table.Axes.Select(axis => new TableHead(UnitLabel.Of(axis.Label, axis.Unit))), .. table.Columns.Select(column => new TableHead(UnitLabel.Of(column.Label, column.Unit)))];
         int count = Math.Min(table.Scenarios, MostRows);
         IEnumerable<TableRow> rows = Enumerable.Range(0, count).Select(scenario => new TableRow(
             [.. table.Places(scenario).Select((place, i) => table.Axes[i].Values[place].Text)], [.. table.Columns.Select(column => Entry(column, scenario, answers))]));
@@ -33,10 +34,10 @@ internal static class WhatIfBlocks
             for (int from = 0; from < across.Values.Length; from += MostAcross)
             {
                 int wide = Math.Min(MostAcross, across.Values.Length - from), first = from, deep = Math.Min(down.Values.Length, MostRows);
-                ImmutableArray<TableHead> over = [new TableHead(""), new TableHead(Named(across), wide)], heads = [new TableHead(Named(down)), .. across.Values.Skip(from).Take(wide).Select(value => new TableHead(value.Text))];
+                ImmutableArray<TableHead> over = [new TableHead(""), new TableHead(UnitLabel.Of(across.Label, across.Unit), wide)], heads = [new TableHead(UnitLabel.Of(down.Label, down.Unit)), .. across.Values.Skip(from).Take(wide).Select(value => new TableHead(value.Text))];
                 IEnumerable<TableRow> rows = Enumerable.Range(0, deep).Select(row => new TableRow([down.Values[row].Text], [.. Enumerable.Range(first, wide).Select(at => Entry(column, table.Scenario(row, at), answers))]));
                 bool last = from + wide == across.Values.Length;
-                yield return new TableBlock($"{title}: {Named(column)}{(from > 0 ? ", continued" : "")}", [over, heads], [.. rows]) { Remarks = last ? [.. Remarks(table, [column], answers)] : [] };
+                yield return new TableBlock($"{title}: {UnitLabel.Of(column.Label, column.Unit)}{(from > 0 ? ", continued" : "")}", [over, heads], [.. rows]) { Remarks = last ? [.. Remarks(table, [column], answers)] : [] };
             }
         }
     }
@@ -52,8 +53,4 @@ internal static class WhatIfBlocks
         string text = entry.Fault is not null ? "fault" : column.IsCheck && entry.Truth == false ? "FAILS" : entry.Text;
         return answers.Figure(text);
     }
-
-    private static string Named(TableAxis axis) => axis.Unit is { Symbol.Length: > 0 } unit ? $"{axis.Label} [{unit.Symbol}]" : axis.Label;
-
-    private static string Named(TableColumn column) => column.Unit is { Symbol.Length: > 0 } unit ? $"{column.Label} [{unit.Symbol}]" : column.Label;
 }

@@ -26,7 +26,7 @@ internal sealed class Figures(StepTools tools)
     /// <summary>Figure or words, and unit; null for what is too long to stand in a line.</summary>
     public (string Figure, string Unit)? Shown(CellValue value, DisplayFormat? format, bool isCheck)
     {
-        if (Si(value) is { } si) format = tools.Units.Format(value.Type, format, si);
+        if (SiValue.Of(value) is { } si) format = tools.Units.Format(value.Type, format, si);
         ShownValue shown = ValueText.Format(value, format, tools.Units.System, isCheck);
         return value switch
         {
@@ -63,7 +63,4 @@ internal sealed class Figures(StepTools tools)
         }
         return new FigureNotation(NumberText.Exact(literal.Value), literal.Unit.Symbol);
     }
-
-    /// <summary>A number or quantity in coherent SI, or null.</summary>
-    public static double? Si(CellValue? value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 }

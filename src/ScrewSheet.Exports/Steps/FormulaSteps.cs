@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
-using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Results;
 
@@ -28,7 +27,7 @@ internal sealed class FormulaSteps(StepTools tools)
         LibraryFunction function = call.Function;
         CallStep step = new() { Function = function.Name, Answers = function.Declaration.Answers, Sources = function.Sources, Method = function.NoFormula?.Method };
         ImmutableArray<FormulaAttribute> shown = Shown(function, (node as BoundMember)?.Member.Name);
-        double[] si = [.. call.Arguments.Select(argument => Figures.Si(tools.Evaluate(cell, argument, [])) ?? double.NaN)];
+        double[] si = [.. call.Arguments.Select(argument => SiValue.Of(tools.Evaluate(cell, argument, [])) ?? double.NaN)];
         Notation?[] values = [.. call.Arguments.Select(value)];
         ImmutableArray<string> symbols = SymbolsOf(function);
         step = step with { Parameters = [.. Parameters(call, symbols, symbol, values)] };

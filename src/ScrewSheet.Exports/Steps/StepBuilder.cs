@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ScrewSheet.Workbooks.Expressions;
-using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Exports.Steps;

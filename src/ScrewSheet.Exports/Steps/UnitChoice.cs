@@ -1,7 +1,6 @@
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Expressions;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Exports.Steps;
 

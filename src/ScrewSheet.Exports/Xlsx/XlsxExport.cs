@@ -5,7 +5,6 @@ using ScrewSheet.Exports.Xlsx.Pages;
 using ScrewSheet.Exports.Xlsx.Parts;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Exports.Xlsx;
 

@@ -1,5 +1,4 @@
 using ScrewSheet.Mechanics.LeverArm;
-using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
 

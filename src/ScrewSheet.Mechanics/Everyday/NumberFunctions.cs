@@ -1,4 +1,3 @@
-using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 
 namespace ScrewSheet.Mechanics;

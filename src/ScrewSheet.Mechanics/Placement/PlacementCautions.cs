@@ -1,5 +1,3 @@
-using ScrewSheet.Mechanics.LeverArm;
-
 namespace ScrewSheet.Mechanics;
 
 /// <summary>What a reader of an assessment must know besides its numbers.</summary>

@@ -57,7 +57,7 @@ internal sealed class FunctionTrials(FunctionLibrary library, int points = Funct
             for (int i = 0; i < si.Length; i++) si[i] = At(call.Function.Parameters[i], Next(ref state), point % 3);
             Evaluated evaluated = trees.Run(tree, [.. si.Select((value, i) => Scenarios.GivenValues.Number(slots[i].Type, value))]);
             double? ours = Formula(call.Function, formula, si);
-            double? theirs = evaluated.Value is TruthValue truth ? truth.Value ? 1 : 0 : Scenarios.ConeEvaluation.SiOf(evaluated.Value);
+            double? theirs = evaluated.Value is TruthValue truth ? truth.Value ? 1 : 0 : SiValue.Of(evaluated.Value);
             if (ours is null != theirs is null) return false;
             if (ours is { } a && theirs is { } b && !(Math.Abs(a - b) <= agreement * Math.Max(Math.Abs(a), Math.Abs(b)))) return false;
             if (ours is not null) answered++;

@@ -112,7 +112,7 @@ internal sealed partial class KernelEmitter
             if (value.Type != typeof(double)) continue;
             if (arguments[range.Index].Constant is { } constant)
             {
-                if (range.IsOutside(Scenarios.ConeEvaluation.SiOf(constant)!.Value)) code.Caution(range.Sentence, null);
+                if (range.IsOutside(SiValue.Of(constant)!.Value)) code.Caution(range.Sentence, null);
                 continue;
             }
             List<Expression> outside = [];

@@ -99,7 +99,7 @@ internal sealed class BlockEvaluator
         Outputs[shown][scenario] = result.Value switch
         {
             TruthValue truth => truth.Value ? 1 : 0,
-            CellValue value => ConeEvaluation.SiOf(value) ?? double.NaN,
+            CellValue value => SiValue.Of(value) ?? double.NaN,
             null => double.NaN,
         };
         if (result.Fault is { } fault) Faults[shown].Add(scenario, evaluation!.Root(fault));

@@ -60,7 +60,7 @@ internal sealed class ConeEvaluation
 
     private ConeResult Given(ConeCell cell, CellValue value)
     {
-        bool outside = cell.Result.Cell.Content is GivenContent { Within: { } limits } && SiOf(value) is { } si && (si < limits.FromSi || si > limits.ToSi);
+        bool outside = cell.Result.Cell.Content is GivenContent { Within: { } limits } && SiValue.Of(value) is { } si && (si < limits.FromSi || si > limits.ToSi);
         if (!outside) return new ConeResult(value, null, None);
         string shown = ValueText.Format(value, cell.Result.Cell.Format, cone.Workbook.Head.Units).Joined;
         return new ConeResult(null, TreeEvaluation.OutsideLimits(shown, ((GivenContent)cell.Result.Cell.Content).Within!.Text) with { Cause = cell.Id.ToString() }, None);
@@ -122,7 +122,4 @@ internal sealed class ConeEvaluation
         if (value is not QuantityValue quantity || cell.Result.Cell.DeclaredType is not { } name || QuantityKinds.ByName(name) is not { } kind) return value;
         return new QuantityValue(quantity.Si, new QuantityType(quantity.Quantity.Dimension, kind));
     }
-
-    /// <summary>A number or quantity in coherent SI, or null.</summary>
-    public static double? SiOf(CellValue? value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 }

@@ -4,7 +4,6 @@ using ScrewSheet.Quantities;
 using ScrewSheet.Studies.Faults;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
-using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -67,7 +66,7 @@ internal static class GivenValues
             CellResult result = calculation.Cells[new CellId(sheet.Name, place)];
             fault ??= result.Fault ?? (Fits(result.Type!, type) ? null : StudyFaults.OtherKind(written.Text, result.Type!.Phrase, label, type.Phrase, written.Place.Line > 0 ? written.Place : null));
             if (fault is not null) return [];
-            made.Add(ConeEvaluation.SiOf(result.Value) is { } si ? Number(type, si) : result.Value!);
+            made.Add(SiValue.Of(result.Value) is { } si ? Number(type, si) : result.Value!);
         }
         return made.ToImmutable();
     }

@@ -1,5 +1,4 @@
 using ScrewSheet.Studies.Kernels;
-using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Studies.Scenarios;
@@ -71,7 +70,7 @@ internal sealed class ScenarioModel
         {
             null => false,
             TruthValue truth => truth.Value == (output[0] != 0),
-            CellValue value => ConeEvaluation.SiOf(value) is { } si && Math.Abs(si - output[0]) <= Agreement * Math.Max(Math.Abs(si), Math.Abs(output[0])),
+            CellValue value => SiValue.Of(value) is { } si && Math.Abs(si - output[0]) <= Agreement * Math.Max(Math.Abs(si), Math.Abs(output[0])),
         };
     }
 }

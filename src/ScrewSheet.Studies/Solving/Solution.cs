@@ -3,7 +3,6 @@ using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Studies.Solving;
 

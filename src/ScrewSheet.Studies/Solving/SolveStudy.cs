@@ -37,7 +37,7 @@ internal sealed class SolveStudy
         point = new PointFunction(ScenarioModel.Make(tools, cone, [GivenValues.Number(byType, Present)], compile: false, []), tools, 0, stop);
     }
 
-    private double Present => ConeEvaluation.SiOf(given.Value) ?? (given.Cell.Content is GivenContent { Literal: NumberLiteral number } ? number.Si : 1);
+    private double Present => SiValue.Of(given.Value) ?? (given.Cell.Content is GivenContent { Literal: NumberLiteral number } ? number.Si : 1);
 
     private bool IsCheck => type is TruthType;
 
@@ -76,7 +76,7 @@ internal sealed class SolveStudy
             fault ??= StudyFaults.OtherKind(text.Text, "no value", label, type.Phrase, null);
             return null;
         }
-        return ConeEvaluation.SiOf(GivenValues.OfLiteral(literal, text.Text, type, label, null, out fault));
+        return SiValue.Of(GivenValues.OfLiteral(literal, text.Text, type, label, null, out fault));
     }
 
     private static (double From, double To)? Ends(SolveRequest request, CellType type, string label, out Fault? fault)
@@ -115,7 +115,7 @@ internal sealed class SolveStudy
         Solution solution = new()
         {
             Cell = result.Id, Label = label, Type = type, Format = result.Cell.Format, TargetSi = target,
-            By = given.Id, ByLabel = byLabel, ByType = byType, ByFormat = given.Cell.Format, BySi = ConeEvaluation.SiOf(given.Value) ?? double.NaN,
+            By = given.Id, ByLabel = byLabel, ByType = byType, ByFormat = given.Cell.Format, BySi = SiValue.Of(given.Value) ?? double.NaN,
             Answer = answer, Roots = roots, Jumps = IsCheck ? [] : [.. search.Jumps], FromSi = from, ToSi = to, Interval = interval, LeastSi = IsCheck ? double.NaN : least, MostSi = IsCheck ? double.NaN : most,
             Tried = tried, Faulted = faulted, Notes = [],
         };

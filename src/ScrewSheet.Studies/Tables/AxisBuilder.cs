@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Studies.Faults;
 using ScrewSheet.Studies.Scenarios;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
-using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 

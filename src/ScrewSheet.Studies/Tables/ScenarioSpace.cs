@@ -80,7 +80,7 @@ internal sealed class ScenarioSpace
     private static WhatIfColumn Same(CellResult result, string label, int scenarios)
     {
         IEnumerable<int> all = Enumerable.Range(0, scenarios);
-        double number = result.Value is TruthValue truth ? truth.Value ? 1 : 0 : ConeEvaluation.SiOf(result.Value) ?? double.NaN;
+        double number = result.Value is TruthValue truth ? truth.Value ? 1 : 0 : SiValue.Of(result.Value) ?? double.NaN;
         Dictionary<int, CellValue> others = result.Value is { } value && double.IsNaN(number) ? all.ToDictionary(i => i, _ => value) : [];
         Dictionary<int, Fault> faults = result.Fault is { } fault ? all.ToDictionary(i => i, _ => fault) : [];
         return new WhatIfColumn(result, label, result.Type, [.. all.Select(_ => number)], others, faults)
@@ -117,7 +117,7 @@ internal sealed class ScenarioSpace
         for (int i = numeric.Length - 1; i >= 0; i--)
         {
             (within, places[numeric[i]]) = Math.DivRem(within, axes[numeric[i]].Values.Length);
-            inputs[i][slot] = ConeEvaluation.SiOf(axes[numeric[i]].Values[places[numeric[i]]])!.Value;
+            inputs[i][slot] = SiValue.Of(axes[numeric[i]].Values[places[numeric[i]]])!.Value;
         }
         for (int i = grouping.Length - 1; i >= 0; i--) (group, places[grouping[i]]) = Math.DivRem(group, axes[grouping[i]].Values.Length);
         int scenario = 0;

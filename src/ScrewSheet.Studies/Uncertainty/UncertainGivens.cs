@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ScrewSheet.Studies.Scenarios;
-using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -18,7 +17,7 @@ internal static class UncertainGivens
         while (open.TryPop(out CellId id))
         {
             if (!seen.Add(id) || calculation.Cells.GetValueOrDefault(id) is not { } result) continue;
-            if (result.Cell.Content is GivenContent { Tolerance: not null } && ConeEvaluation.SiOf(result.Value) is not null) found.Add(result);
+            if (result.Cell.Content is GivenContent { Tolerance: not null } && SiValue.Of(result.Value) is not null) found.Add(result);
             foreach (CellReference reference in result.References)
                 foreach (CellId read in ReadCells.Of(calculation.Workbook, reference)) open.Push(read);
         }
@@ -38,7 +37,7 @@ internal static class UncertainGivens
     {
         var content = (GivenContent)result.Cell.Content;
         Tolerance tolerance = content.Tolerance!;
-        double si = ConeEvaluation.SiOf(result.Value)!.Value;
+        double si = SiValue.Of(result.Value)!.Value;
         double half = tolerance.Relative ? Math.Abs(si) * tolerance.HalfWidthSi : tolerance.HalfWidthSi;
         return new UncertainGiven(result.Id, CellNaming.Label(workbook, result.Id), GivenValues.TypeOf(result)!, result.Cell.Format, si, half, tolerance.Shape, tolerance.DegreesOfFreedom ?? double.PositiveInfinity,
             content.Within?.FromSi ?? double.NegativeInfinity, content.Within?.ToSi ?? double.PositiveInfinity);

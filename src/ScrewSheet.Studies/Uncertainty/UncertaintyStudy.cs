@@ -49,7 +49,7 @@ internal sealed class UncertaintyStudy
         bool isCheck = result.Type is TruthType;
         Propagation propagation = new(new PointFunction(model, tools, 0, stop), givens);
         GivenShare[] shares = propagation.Shares(cone.Behind(cone.Shown[0]), isCheck);
-        double value = ConeEvaluation.SiOf(result.Value) ?? double.NaN;
+        double value = SiValue.Of(result.Value) ?? double.NaN;
         FirstOrder? first = isCheck ? null : propagation.Combine(shares, correlations, value);
         if (correlations.IsPlain) shares = Sobol(model, draws, shares, samples);
         UncertaintyReport report = new()

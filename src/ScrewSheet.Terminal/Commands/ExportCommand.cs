@@ -3,11 +3,10 @@ using System.Globalization;
 using System.Text;
 using ScrewSheet.Engine;
 using ScrewSheet.Exports.Csv;
-using ScrewSheet.Exports.Tables;
 using ScrewSheet.Exports.Steps;
+using ScrewSheet.Exports.Tables;
 using ScrewSheet.Exports.Xlsx;
 using ScrewSheet.Terminal.Files;
-using ScrewSheet.Terminal.Handouts;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
@@ -55,25 +54,16 @@ internal static class ExportCommand
         if (!isXlsx && !Path.GetExtension(output).Equals(".csv", StringComparison.OrdinalIgnoreCase)) throw new UserMistake($"{FileTrouble.Quoted(output)} ends in neither .xlsx nor .csv, which says what to write.");
         if (isXlsx && (sheet ?? table) is not null) throw new UserMistake("--sheet and --table go with .csv: an xlsx holds the whole workbook, since its formulas read across sheets.");
         Workbook workbook = WorkbookFile.Read(path).Workbook;
-        byte[]? before = Before(output, replace);
+        OutputFile target = OutputFile.Claim(output, replace);
         ICalculator calculator = shell.Calculator();
         Calculation calculation = calculator.Calculate(workbook);
         List<string> said = [];
         byte[] bytes = isXlsx ? Xlsx(shell, calculator, calculation, said) : Csv(shell, calculator, calculation, sheet, table, said);
-        if (before is null) SafeWrite.Create(output, bytes);
-        else SafeWrite.Replace(output, before, bytes);
-        shell.Output.Write($"{(before is null ? "Wrote" : "Replaced")} {PlainText.Of(output)}.\n");
+        target.Write(bytes, shell.Output);
         foreach (string line in said.SelectMany(line => Wrapping.Lines(line, shell.Width))) shell.Output.Write(line + "\n");
         shell.Output.Flush();
         WorkbookFile.ReportFaults(shell, path, calculation);
         return !calculation.Faults.IsEmpty || calculation.Cells.Values.Any(cell => cell.Fault is not null || Verdict.Fails(cell)) ? ExitCode.Bad : ExitCode.Fine;
-    }
-
-    /// <summary>What the file holds now; null where it is not there yet.</summary>
-    private static byte[]? Before(string output, bool replace)
-    {
-        if (!File.Exists(output)) return null;
-        return replace ? BoundedRead.All(output) : throw new UserMistake($"{FileTrouble.Quoted(output)} is there already and was left as it is. Choose another name, or say --replace.");
     }
 
     private static byte[] Xlsx(Shell shell, ICalculator calculator, Calculation calculation, List<string> said)
@@ -82,8 +72,8 @@ internal static class ExportCommand
         XlsxRequest request = new()
         {
             Calculation = calculation,
-            Library = calculator.Studies.Library,
-            Math = new LibraryMath(calculator.Studies, calculation.Workbook.Head.Units),
+            Library = calculator.Library,
+            Math = new LibraryMath(calculator, calculation.Workbook.Head.Units),
             Tables = TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(calculation.Workbook.Head.Units, All: false), shell.Stop),
             FormatOf = selection.Digits.FormatOf,
             Warnings = [TextReport.Caution, .. FromMemory.In(selection.Cells).Select(line => $"From memory, not compared with its source: {line}")],

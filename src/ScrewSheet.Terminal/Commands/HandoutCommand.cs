@@ -63,27 +63,19 @@ internal static class HandoutCommand
     {
         string output = wanted.Output, ending = Path.GetExtension(output).ToLowerInvariant();
         if (ending is not (".html" or ".htm" or ".md" or ".pdf")) throw new UserMistake($"{FileTrouble.Quoted(output)} has no ending that says what to write. End it with .html, .md or .pdf.");
-        string? browser = ending == ".pdf" ? Browser() : null;
+        // looked for before anything is computed
+        string? browser = ending == ".pdf" ? Printing.Browser(Environment.GetEnvironmentVariable(Printing.Variable), Environment.GetEnvironmentVariable("PATH")) : null;
         Workbook workbook = WorkbookFile.Read(path).Workbook;
-        byte[]? before = Before(output, wanted.Replace);
+        OutputFile target = OutputFile.Claim(output, wanted.Replace);
         if (wanted.System is { } chosen) workbook = workbook with { Head = workbook.Head with { Units = chosen } };
         ICalculator calculator = shell.Calculator();
         Calculation calculation = calculator.Calculate(workbook);
         HandoutRequest request = Request(calculator, calculation, new UnitChoice(workbook.Head.Units, wanted.System is not null), wanted.Blanks, shell.Stop) with { Author = wanted.Author, Date = wanted.Date };
         string text = Calculator.WithRoom(() => ending == ".md" ? HandoutMarkdown.Write(request) : HandoutHtml.Write(request));
-        byte[] bytes = ending == ".pdf" ? Printing.Pdf(text, browser) : Encoding.UTF8.GetBytes(text);
-        if (before is null) SafeWrite.Create(output, bytes);
-        else SafeWrite.Replace(output, before, bytes);
-        shell.Output.Write($"{(before is null ? "Wrote" : "Replaced")} {PlainText.Of(output)}.\n");
+        byte[] bytes = browser is null ? Encoding.UTF8.GetBytes(text) : Printing.Pdf(text, browser);
+        target.Write(bytes, shell.Output);
         WorkbookFile.ReportFaults(shell, path, calculation);
         return !calculation.Faults.IsEmpty || workbook.Sheets.SelectMany(calculation.Of).Any(Verdict.IsBad) ? ExitCode.Bad : ExitCode.Fine;
-    }
-
-    /// <summary>What the file holds now; null where it is not there yet.</summary>
-    private static byte[]? Before(string output, bool replace)
-    {
-        if (!File.Exists(output)) return null;
-        return replace ? BoundedRead.All(output) : throw new UserMistake($"{FileTrouble.Quoted(output)} is there already and was left as it is. Choose another name, or say --replace.");
     }
 
     /// <summary>What a handout is made from.</summary>
@@ -101,8 +93,4 @@ internal static class HandoutCommand
         Tables = TablesForExport.Of(calculator.Studies, calculation, units, stop),
         MadeWith = $"screwsheet {ProductVersion.Text}",
     };
-
-    // looked for before anything is computed
-    private static string Browser() => Printing.Browser(Environment.GetEnvironmentVariable(Printing.Variable), Environment.GetEnvironmentVariable("PATH"))
-        ?? throw new UserMistake($"No Chromium or Chrome was found to print the PDF. Write the handout as .html and print it from a browser, or name one in {Printing.Variable}.");
 }

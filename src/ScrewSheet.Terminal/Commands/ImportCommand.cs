@@ -5,7 +5,6 @@ using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Import;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Format;
-using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Commands;
 

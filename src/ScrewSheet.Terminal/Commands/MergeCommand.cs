@@ -16,7 +16,7 @@ internal static class MergeCommand
         Argument<string> origin = new("BASE") { Description = "The version both come from; an empty file where there is none." };
         Argument<string> ours = new("OURS") { Description = "One version." };
         Argument<string> theirs = new("THEIRS") { Description = "The other version." };
-        Option<string> output = new("-o") { HelpName = "OUT", Description = "The file to write: a new one, or OURS.", Required = true };
+        Option<string> output = new("--output", "-o") { HelpName = "OUT", Description = "The file to write: a new one, or OURS.", Required = true };
         Verb verb = new("merge", "Merge two versions of a workbook that come from a third, by cell and not by line.")
         {
             Arguments = { origin, ours, theirs },

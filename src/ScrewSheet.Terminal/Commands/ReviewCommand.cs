@@ -52,5 +52,5 @@ internal static class ReviewCommand
         return ExitCode.Fine;
     }
 
-    private static string Named(Calculation calculation, CellId id) => PlainText.Of(calculation.Cells[id].Cell.Name is { } name ? $"{id} {name}" : id.ToString());
+    private static string Named(Calculation calculation, CellId id) => PlainText.Of(calculation.Cells[id].Label);
 }

@@ -3,7 +3,6 @@ using ScrewSheet.Studies;
 using ScrewSheet.Studies.Tables;
 using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 

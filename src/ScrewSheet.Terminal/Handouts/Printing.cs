@@ -14,22 +14,23 @@ internal static class Printing
 
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
 
-    /// <summary>The browser; null where none is found.</summary>
+    /// <summary>The browser.</summary>
     /// <param name="named">What <see cref="Variable"/> says, or null.</param>
     /// <param name="path">What PATH says, or null.</param>
-    public static string? Browser(string? named, string? path)
+    /// <exception cref="UserMistake">None is found.</exception>
+    public static string Browser(string? named, string? path)
     {
-        if (!string.IsNullOrWhiteSpace(named)) return File.Exists(named) ? named : null;
         string ending = OperatingSystem.IsWindows() ? ".exe" : "";
-        return (path ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries)
-            .SelectMany(folder => Names.Select(name => Path.Combine(folder, name + ending))).FirstOrDefault(File.Exists);
+        IEnumerable<string> candidates = !string.IsNullOrWhiteSpace(named) ? [named]
+            : (path ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries).SelectMany(folder => Names.Select(name => Path.Combine(folder, name + ending)));
+        return candidates.FirstOrDefault(File.Exists)
+            ?? throw new UserMistake($"No Chromium or Chrome was found to print the PDF. Write the handout as .html and print it from a browser, or name one in {Variable}.");
     }
 
     /// <summary>The bytes of the PDF.</summary>
-    /// <exception cref="UserMistake">There is no browser, or it did not print.</exception>
-    public static byte[] Pdf(string html, string? browser)
+    /// <exception cref="UserMistake">The browser did not print.</exception>
+    public static byte[] Pdf(string html, string browser)
     {
-        if (browser is null) throw new UserMistake($"No Chromium or Chrome was found to print the PDF. Write the handout as .html and print it from a browser, or name one in {Variable}.");
         string folder = Directory.CreateTempSubdirectory("screwsheet-").FullName;
         try
         {

@@ -31,15 +31,7 @@ internal sealed class StepEvaluation(Calculation calculation, FunctionLibrary li
     private CellValue? Value(CellReference reference)
     {
         if (reference.Last is null) return calculation.Cells.GetValueOrDefault(reference.First)?.Value;
-        (CellId Id, CellValue Value)[] run = [.. Run(reference).Select(id => (id, calculation.Cells.GetValueOrDefault(id)?.Value)).Where(pair => pair.Value is not null).Select(pair => (pair.id, pair.Value!))];
+        (CellId Id, CellValue Value)[] run = [.. reference.In(calculation.Workbook).Select(id => (id, calculation.Cells.GetValueOrDefault(id)?.Value)).Where(pair => pair.Value is not null).Select(pair => (pair.id, pair.Value!))];
         return run.Length == 0 ? null : RunSeries.Of(reference, run);
-    }
-
-    private IEnumerable<CellId> Run(CellReference reference)
-    {
-        (CellAddress first, CellAddress last) = (reference.First.Address, reference.Last!.Value.Address);
-        (int left, int right, int top, int bottom) = (Math.Min(first.Column, last.Column), Math.Max(first.Column, last.Column), Math.Min(first.Row, last.Row), Math.Max(first.Row, last.Row));
-        return (calculation.Workbook.Find(reference.First.Sheet)?.Cells.Keys ?? []).Where(at => at.Column >= left && at.Column <= right && at.Row >= top && at.Row <= bottom)
-            .Order().Select(at => new CellId(reference.First.Sheet, at));
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
@@ -40,7 +41,7 @@ internal static class ImportReport
         foreach (string[] row in cells) yield return ("  " + string.Concat(row.Select((cell, part) => part < 4 ? cell + new string(' ', widths[part] - DisplayWidth.Of(cell) + 2) : cell))).TrimEnd();
     }
 
-    private static string Named(TableColumn column) => column.Heading.Unit is { } unit ? $"{column.Name} [{unit.Symbol}]" : column.Name;
+    private static string Named(TableColumn column) => UnitLabel.Of(column.Name, column.Heading.Unit);
 
     private static string Kind(TableColumn column) => !column.IsNumber ? "texts" : column.Heading.Unit?.Kind?.Name ?? (column.Heading.Unit is { Dimension.IsNone: false } unit ? $"in {unit.Symbol}" : "numbers");
 

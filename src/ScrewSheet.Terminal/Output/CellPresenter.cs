@@ -11,7 +11,8 @@ internal sealed class CellPresenter(Selection selection)
     // a text no wider than this stands on the line of its cell, such as a specimen's number or a failure mode
     private const int LongestBeside = 24;
 
-    private readonly Reviews reviews = new(selection.Calculation);
+    /// <summary>The review marks of the workbook.</summary>
+    public Reviews Reviews { get; } = new(selection.Calculation);
 
     /// <summary>One cell.</summary>
     public ShownCell Present(CellResult cell) => cell.Cell.Content switch
@@ -38,7 +39,7 @@ internal sealed class CellPresenter(Selection selection)
         if (cell.Value is RecordValue record) remarks.AddRange(Members(record.Value, ""));
         if (cell.Fault is Fault fault) remarks.Add(new ShownRemark(fault.Kind == FaultKind.Waiting ? "waits" : "fault", OriginText.Of(fault), Tone.Bad));
         remarks.AddRange(cell.Cautions.Select(caution => new ShownRemark("caution", OriginText.Of(caution), Tone.Careful)));
-        remarks.AddRange(reviews.Of(cell.Id).Where(review => !review.Holds).Select(review => new ShownRemark("review", PlainText.Of(review.ToString()), Tone.Careful)));
+        remarks.AddRange(Reviews.Of(cell.Id).Where(review => !review.Holds).Select(review => new ShownRemark("review", PlainText.Of(review.ToString()), Tone.Careful)));
         if (Verdict.Changed(cell)) remarks.Add(new ShownRemark("changed", Difference(cell), Tone.Bad));
         return [.. remarks];
     }

@@ -17,26 +17,25 @@ internal static class CheckReport
             foreach (StyledLine line in Entry("fault", OriginText.Of(fault), Tone.Bad, width)) yield return line;
         }
         CellPresenter presenter = new(selection);
-        Reviews reviews = new(selection.Calculation);
-        foreach (StyledLine line in selection.Cells.SelectMany(cell => Of(cell, presenter, reviews, width))) yield return line;
+        foreach (StyledLine line in selection.Cells.SelectMany(cell => Of(cell, presenter, width))) yield return line;
         foreach (string source in FromMemory.In(selection.Cells))
         {
             foreach (StyledLine line in Entry("from memory", source, Tone.Careful, width)) yield return line;
         }
-        foreach (string line in Wrapping.Hanging("  ", Summary(selection, reviews), width)) yield return new StyledLine(line);
+        foreach (string line in Wrapping.Hanging("  ", Summary(selection, presenter.Reviews), width)) yield return new StyledLine(line);
     }
 
     /// <summary>True when something in the workbook asks for an exit status of 1.</summary>
     public static bool IsBad(Selection selection) => !selection.Calculation.Faults.IsEmpty || selection.Cells.Any(Verdict.IsBad);
 
-    private static IEnumerable<StyledLine> Of(CellResult cell, CellPresenter presenter, Reviews reviews, int width)
+    private static IEnumerable<StyledLine> Of(CellResult cell, CellPresenter presenter, int width)
     {
-        string place = PlainText.Of(cell.Cell.Name is null ? cell.Id.ToString() : $"{cell.Id} {cell.Cell.Name}");
+        string place = PlainText.Of(cell.Label);
         List<StyledLine> lines = [];
         if (cell.Fault is Fault fault) lines.AddRange(Entry(fault.Kind == FaultKind.Waiting ? "waits" : "fault", $"{place}: {OriginText.Of(fault)}", Tone.Bad, width));
         if (Verdict.Fails(cell)) lines.AddRange(Entry("FAILS", $"{place}: {PlainText.Of(((ResultContent)cell.Cell.Content).Expression)}", Tone.Bad, width));
         if (Verdict.Changed(cell)) lines.AddRange(Entry("changed", $"{place}: {presenter.Difference(cell)}", Tone.Bad, width));
-        foreach (CellReview review in reviews.Of(cell.Id).Where(review => !review.Holds)) lines.AddRange(Entry("review", $"{place}: {PlainText.Of(review.ToString())}", Tone.Careful, width));
+        foreach (CellReview review in presenter.Reviews.Of(cell.Id).Where(review => !review.Holds)) lines.AddRange(Entry("review", $"{place}: {PlainText.Of(review.ToString())}", Tone.Careful, width));
         foreach (Caution caution in cell.Cautions) lines.AddRange(Entry("caution", $"{place}: {OriginText.Of(caution)}", Tone.Careful, width));
         return lines;
     }

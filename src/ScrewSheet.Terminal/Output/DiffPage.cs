@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using ScrewSheet.Workbooks.Comparing;
 using ScrewSheet.Workbooks.Diagnostics;
@@ -100,7 +99,7 @@ internal static class DiffPage
 
     private static string Kept(CellResult cell) => ((ResultContent)cell.Cell.Content).Kept ?? "";
 
-    private static string Named(CellResult cell) => PlainText.Of(cell.Cell.Name is null ? cell.Id.ToString() : $"{cell.Id} {cell.Cell.Name}");
+    private static string Named(CellResult cell) => PlainText.Of(cell.Label);
 
     private static string Shown(Selection selection, CellResult cell) => cell switch
     {

@@ -1,4 +1,3 @@
-using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Workbooks.Expressions;
 
 namespace ScrewSheet.Terminal.Output;
@@ -38,19 +37,4 @@ internal static class FunctionCatalogue
         if (longest + 4 + 30 <= width) return Wrapping.Hanging("  " + function.Name.PadRight(longest + 2), function.Declaration.Answers, width).Select(line => new StyledLine(line));
         return Wrapping.Hanging("    ", function.Declaration.Answers, width).Prepend("  " + function.Name).Select(line => new StyledLine(line));
     }
-}
-
-/// <summary>Words for how well a source is known.</summary>
-internal static class StandingText
-{
-    /// <summary>In brackets after a source.</summary>
-    public static string Of(Standing standing) => standing switch
-    {
-        Standing.Read => "read in the source",
-        Standing.SecondHand => "read in a text that quotes it",
-        Standing.FromMemory => "from memory; check it before use",
-        Standing.CommonPractice => "common practice",
-        Standing.Derived => "derived from first principles",
-        _ => throw new ArgumentOutOfRangeException(nameof(standing)),
-    };
 }

@@ -1,8 +1,5 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using ScrewSheet.Quantities.Units;
-using ScrewSheet.Workbooks.Diagnostics;
-using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Output;

@@ -16,7 +16,7 @@ internal sealed record PlainCell(string Kind, string? Type, Unit? Unit, double? 
     /// <summary>From a result.</summary>
     public static PlainCell Of(Selection selection, CellResult cell)
     {
-        double? si = cell.Value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
+        double? si = SiValue.Of(cell.Value);
         Unit? unit = cell.Value is null ? null : PrintedText.UnitOf(cell.Value, cell.Cell.Format, selection.Calculation.Workbook.Head.Units);
         return new PlainCell(KindOf(cell.Cell.Content), (cell.Value?.Type ?? cell.Type)?.Name, unit, si, ToleranceOf(cell.Cell.Content, si, unit), TextOf(selection, cell));
     }

@@ -39,7 +39,7 @@ internal sealed class ShownDigits
 
     private void ShowWhole(CellResult cell)
     {
-        if (SiOf(cell) is not double si) return;
+        if (SiValue.Of(cell.Value) is not double si) return;
         while (!IsWhole(cell, si) && Raise(cell))
         {
         }
@@ -78,18 +78,11 @@ internal sealed class ShownDigits
 
     private double? Shown(CellResult cell)
     {
-        if (SiOf(cell) is not double si) return null;
+        if (SiValue.Of(cell.Value) is not double si) return null;
         Unit unit = UnitOf(cell);
         (string figure, string symbol) = QuantityText.Format(si, unit, FormatOf(cell)?.Digits);
         return symbol == unit.Symbol && NumberText.TryParse(figure, out double shown, out _) ? unit.ToSi(shown) : si;
     }
 
     private Unit UnitOf(CellResult cell) => PrintedText.UnitOf(cell.Value!, cell.Cell.Format, system) ?? UnitTable.Number;
-
-    private static double? SiOf(CellResult cell) => cell.Value switch
-    {
-        NumberValue number => number.Value,
-        QuantityValue quantity => quantity.Si,
-        _ => null,
-    };
 }

@@ -106,7 +106,7 @@ internal sealed class SolveReport
 
     private static string Kind(Root root) => root.Kind switch { RootKind.Crossing => "crossing", RootKind.Touching => "touching", _ => "turning" };
 
-    private static string Head(string label, Unit unit) => unit.Symbol.Length == 0 ? CsvReport.Harmless(label) : $"{CsvReport.Harmless(label)} [{unit.Symbol}]";
+    private static string Head(string label, Unit unit) => UnitLabel.Of(CsvReport.Harmless(label), unit);
 
     private static string Number(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 }

@@ -57,7 +57,7 @@ internal static class TablesForExport
     {
         CellType? type = column.Type;
         bool isNumeric = type is NumberType or QuantityType;
-        double sample = Enumerable.Range(0, scenarios).Select(scenario => SiOf(column.Value(scenario))).FirstOrDefault(si => si is not null) ?? 0;
+        double sample = Enumerable.Range(0, scenarios).Select(scenario => SiValue.Of(column.Value(scenario))).FirstOrDefault(si => si is not null) ?? 0;
         DisplayFormat? format = type is null ? column.Format : units.Format(type, column.Format, sample);
         Unit? unit = isNumeric ? ValueText.UnitOf(type!, format, units.System) : null;
         return new TableColumn(column.Cell, column.Label, unit, format, column.IsCheck, [.. Enumerable.Range(0, scenarios).Select(scenario => Entry(column, scenario, format, unit, units.System))])
@@ -71,7 +71,7 @@ internal static class TablesForExport
         if (column.Value(scenario) is not { } value) return new TableEntry("fault", Fault: FaultOf(column.Fault(scenario)));
         PrintedValue shown = PrintedText.Of(value, format, system, column.IsCheck);
         string text = shown.Unit.Length == 0 || shown.Unit == unit?.Symbol ? shown.Figure : shown.ToString();
-        return new TableEntry(text, SiOf(value) is { } si ? (unit ?? UnitTable.Number).FromSi(si) : null, (value as TruthValue)?.Value);
+        return new TableEntry(text, SiValue.Of(value) is { } si ? (unit ?? UnitTable.Number).FromSi(si) : null, (value as TruthValue)?.Value);
     }
 
     private static IEnumerable<string> Faults(WhatIfColumn column, int scenarios) => Enumerable.Range(0, scenarios).Select(column.Fault).OfType<Fault>()
@@ -83,6 +83,4 @@ internal static class TablesForExport
 
     /// <summary>The value a person would have written: 30, not 30.000000000000004.</summary>
     private static double Plain(double value) => double.Parse(value.ToString("G15", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-
-    private static double? SiOf(CellValue? value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 }

@@ -1,6 +1,6 @@
+using ScrewSheet.Exports;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
-using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Output;
 
@@ -8,7 +8,7 @@ namespace ScrewSheet.Terminal.Output;
 internal static class TextReport
 {
     /// <summary>The sentence under every printed workbook.</summary>
-    public const string Caution = "Estimates for people who test and teach. They permit nothing: what holds is shown by a test, not by a sheet.";
+    public const string Caution = StandingCaution.Sentence;
 
     /// <summary>The lines in a width.</summary>
     public static IEnumerable<StyledLine> Lines(Selection selection, int width)
@@ -25,7 +25,7 @@ internal static class TextReport
             foreach (StyledLine line in SheetLayout.Lines([.. part.Cells.Select(presenter.Present)], width)) yield return line;
         }
         yield return new StyledLine("");
-        foreach (string line in Wrapping.Lines(Tally.Of(selection.Cells) + ReviewWords.Broken(new Reviews(selection.Calculation).Tally()), width)) yield return new StyledLine(line);
+        foreach (string line in Wrapping.Lines(Tally.Of(selection.Cells) + ReviewWords.Broken(presenter.Reviews.Tally()), width)) yield return new StyledLine(line);
         foreach (string line in Wrapping.Lines(Caution, width)) yield return new StyledLine(line);
     }
 

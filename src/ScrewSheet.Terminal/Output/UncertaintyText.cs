@@ -67,7 +67,7 @@ internal sealed class UncertaintyText
         return TextTable.Lines(rows, 0);
     }
 
-    private double SiOfValue => report.Value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => double.NaN };
+    private double SiOfValue => SiValue.Of(report.Value) ?? double.NaN;
 
     /// <summary>As many decimals as show two digits of u.</summary>
     private Digits EnoughFor(double u)

@@ -1,11 +1,10 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using CsvHelper;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Studies;
 using ScrewSheet.Studies.Tables;
-using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -89,7 +88,7 @@ internal static class WhatIfData
             json.WritePropertyName("value");
             if (value is null) json.WriteNullValue();
             else JsonValues.Write(json, value, unit, system);
-            if (SiOf(value) is { } si) json.WriteNumber("si", si);
+            if (SiValue.Of(value) is { } si) json.WriteNumber("si", si);
             else json.WriteNull("si");
             json.WriteString("text", value is null ? null : PrintedText.Of(value, column.Format, system, column.IsCheck).ToString());
             JsonPage.WriteFault(json, column.Fault(scenario));
@@ -100,7 +99,7 @@ internal static class WhatIfData
         json.WriteEndObject();
     }
 
-    private static string Head(string label, Unit? unit) => unit is { Symbol.Length: > 0 } ? $"{CsvReport.Harmless(label)} [{unit.Symbol}]" : CsvReport.Harmless(label);
+    private static string Head(string label, Unit? unit) => UnitLabel.Of(CsvReport.Harmless(label), unit);
 
     private static string[] Row(WhatIfTable table, int scenario, UnitSystem system)
     {
@@ -114,11 +113,9 @@ internal static class WhatIfData
     {
         CellValue? value = column.Value(scenario);
         if (value is TruthValue truth) return truth.Value ? "true" : "false";
-        if (SiOf(value) is not { } si) return value is null ? "" : CsvReport.Harmless(PrintedText.Of(value, column.Format, system, false).ToString());
+        if (SiValue.Of(value) is not { } si) return value is null ? "" : CsvReport.Harmless(PrintedText.Of(value, column.Format, system, false).ToString());
         return (UnitOf(column, system)?.FromSi(si) ?? si).ToString("R", CultureInfo.InvariantCulture);
     }
-
-    private static double? SiOf(CellValue? value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 
     private static Unit? UnitOf(WhatIfColumn column, UnitSystem system) => column.Type is Workbooks.Expressions.QuantityType or Workbooks.Expressions.NumberType ? new StudyFigures(column.Type, column.Format, system).Unit : null;
 }

@@ -29,10 +29,10 @@ internal sealed class WhatIfText
     public static string Heading(WhatIfTable table, WhatIfColumn column, UnitSystem system) => $"{Named(column, system)}, {Named(table.Axes[0])} down, {Named(table.Axes[1])} across";
 
     /// <summary>A varied given with its unit.</summary>
-    public static string Named(WhatIfAxis axis) => axis.Unit?.Symbol is { Length: > 0 } symbol ? $"{PlainText.Of(axis.Label)} [{symbol}]" : PlainText.Of(axis.Label);
+    public static string Named(WhatIfAxis axis) => UnitLabel.Of(PlainText.Of(axis.Label), axis.Unit);
 
     /// <summary>A shown cell with its unit.</summary>
-    public static string Named(WhatIfColumn column, UnitSystem system) => UnitOf(column, system).Symbol is { Length: > 0 } symbol ? $"{PlainText.Of(column.Label)} [{symbol}]" : PlainText.Of(column.Label);
+    public static string Named(WhatIfColumn column, UnitSystem system) => UnitLabel.Of(PlainText.Of(column.Label), UnitOf(column, system));
 
     /// <summary>The unit the entries of a shown cell are in.</summary>
     public static Unit UnitOf(WhatIfColumn column, UnitSystem system) => column.Type is null ? UnitTable.Number : new StudyFigures(column.Type, column.Format, system).Unit;
@@ -129,7 +129,7 @@ internal sealed class WhatIfText
     {
         int wide = Math.Min(room - 2, MostPlot);
         if (wide < LeastPlot || table.Columns.FirstOrDefault(column => column.Type is Workbooks.Expressions.NumberType or Workbooks.Expressions.QuantityType) is not { } drawn) return [];
-        double?[] values = [.. Enumerable.Range(0, table.Scenarios).Select(scenario => drawn.Value(scenario) switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => (double?)null })];
+        double?[] values = [.. Enumerable.Range(0, table.Scenarios).Select(scenario => SiValue.Of(drawn.Value(scenario)))];
         if (values.Count(value => value is not null) < 2) return [];
         double least = values.Min()!.Value, most = values.Max()!.Value, range = most > least ? most - least : 1;
         IEnumerable<string> heads = table.Axes.Any(axis => axis.Unit is { Symbol.Length: > 0 }) || table.Columns.Any(column => UnitOf(column).Symbol.Length > 0) ? [PlainText.Of(drawn.Label), Ends(drawn, least, most, wide)] : [Ends(drawn, least, most, wide)];

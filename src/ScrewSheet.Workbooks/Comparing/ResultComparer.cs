@@ -47,16 +47,14 @@ internal sealed class ResultComparer(Calculation before, Calculation after, Work
     {
         (SeriesValue early, SeriesValue late) => early.Type == late.Type && early.Value.Count == late.Value.Count && early.Value.Si.Zip(late.Value.Si).All(pair => IsNear(pair.First, pair.Second)),
         (TextSeriesValue early, TextSeriesValue late) => early.Value.Texts.SequenceEqual(late.Value.Texts),
-        (NumberValue or QuantityValue, NumberValue or QuantityValue) => DimensionOf(one) == DimensionOf(other) && IsNear(SiOf(one)!.Value, SiOf(other)!.Value),
+        (NumberValue or QuantityValue, NumberValue or QuantityValue) => DimensionOf(one) == DimensionOf(other) && IsNear(SiValue.Of(one)!.Value, SiValue.Of(other)!.Value),
         _ => Equals(one, other),
     };
 
     private static bool IsNear(double one, double other) => one == other || Math.Abs(one - other) <= Allowance * Math.Max(Math.Abs(one), Math.Abs(other));
 
     private static double? Relative(CellValue? one, CellValue? other) =>
-        one is not null && other is not null && SiOf(one) is { } early && SiOf(other) is { } late && early != 0 && DimensionOf(one) == DimensionOf(other) ? (late - early) / Math.Abs(early) : null;
-
-    private static double? SiOf(CellValue value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
+        one is not null && other is not null && SiValue.Of(one) is { } early && SiValue.Of(other) is { } late && early != 0 && DimensionOf(one) == DimensionOf(other) ? (late - early) / Math.Abs(early) : null;
 
     private static Quantities.Dimension DimensionOf(CellValue value) => value.Type is QuantityType quantity ? quantity.Dimension : Quantities.Dimension.None;
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Workbooks.Comparing;

@@ -49,6 +49,9 @@ public sealed record Fault(int Code, FaultKind Kind, string Message, string? Rem
     /// <summary>The cell that caused it, as text such as <c>Fall.B7</c>; null when it is the cell itself.</summary>
     public string? Cause { get; init; }
 
+    /// <summary>True where something begun is not closed, which is no mistake yet while it is being typed.</summary>
+    public bool IsOpen { get; init; }
+
     /// <summary>Message and remedy in one line.</summary>
     public string Sentence => Remedy is null ? Message : $"{Message} {Remedy}";
 }

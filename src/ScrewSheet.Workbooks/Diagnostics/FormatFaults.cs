@@ -30,7 +30,7 @@ internal static class FormatFaults
 
     [FaultCode(1006, "The file is refused: it has more than 500,000 cells.")]
     public static Fault TooManyCells(Place place) =>
-        new(1006, FaultKind.Budget, $"The workbook has more than {Count(500_000)} cells.", "Split the workbook.", place);
+        new(1006, FaultKind.Budget, $"A workbook takes at most {Count(500_000)} cells.", "Split the workbook.", place);
 
     [FaultCode(1010, "A head line holds something its word does not take; it is kept and has no effect.")]
     public static Fault HeadValue(Place place, string word, string expected) =>
@@ -82,7 +82,7 @@ internal static class FormatFaults
 
     [FaultCode(1023, "A quote is opened and not closed in its line.")]
     public static Fault OpenQuote(Place place) =>
-        Of(1023, place, "The quote opened here is not closed.", "Close it with \" before the end of the line.");
+        Of(1023, place, "The quote opened here is not closed.", "Close it with \" before the end of the line.") with { IsOpen = true };
 
     [FaultCode(1024, "Something other than a remark follows a text in quotes.")]
     public static Fault AfterText(Place place) =>
@@ -102,7 +102,7 @@ internal static class FormatFaults
 
     [FaultCode(1028, "The square bracket of a cell is not closed.")]
     public static Fault OpenBracket(Place place) =>
-        Of(1028, place, "The bracket opened here is not closed.", "Write it like [kN] or [kN, 1 decimal].");
+        Of(1028, place, "The bracket opened here is not closed.", "Write it like [kN] or [kN, 1 decimal].") with { IsOpen = true };
 
     [FaultCode(1029, "The unit or digits in square brackets cannot be read.")]
     public static Fault Format(Place place, string problem) => new(1029, FaultKind.Unit, problem, null, place);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;

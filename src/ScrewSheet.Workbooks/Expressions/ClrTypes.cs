@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Quantities.Units;

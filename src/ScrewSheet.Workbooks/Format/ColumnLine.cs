@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;

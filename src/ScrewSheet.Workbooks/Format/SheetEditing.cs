@@ -116,7 +116,7 @@ internal static class SheetEditing
     private static Cell WithLeading(Cell cell, ImmutableArray<FileLine> leading) => cell with { Source = new(cell.Source.Value!.With(leading)) };
 
     /// <summary>Index of the first of the remarks and review marks that stand directly above the cell.</summary>
-    private static int RemarksFrom(ImmutableArray<FileLine> leading)
+    internal static int RemarksFrom(ImmutableArray<FileLine> leading)
     {
         int from = leading.Length;
         while (from > 0 && leading[from - 1].IsOfNextCell) from--;

@@ -14,6 +14,9 @@ public static class WorkbookText
     /// <summary>The most cells a workbook may have.</summary>
     public const int MostCells = WorkbookReader.MostCells;
 
+    /// <summary>Why a workbook of <see cref="MostCells"/> takes no other.</summary>
+    public static Fault TooManyCells => FormatFaults.TooManyCells(default) with { Place = null };
+
     /// <summary>Reads a file's bytes.</summary>
     public static ReadResult Read(ReadOnlySpan<byte> file) => WorkbookReader.Read(file);
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using ScrewSheet.Quantities.Units;
 using ScrewSheet.Workbooks.Diagnostics;
 
 namespace ScrewSheet.Workbooks.Lexing;

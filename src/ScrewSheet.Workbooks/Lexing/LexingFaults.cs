@@ -27,7 +27,7 @@ internal static class LexingFaults
     public static Fault Unit(string problem, Place place) => new(3001, FaultKind.Unit, problem, null, place);
 
     [FaultCode(6007, "A text has no closing quote.")]
-    public static Fault OpenText(Place place) => Language(6007, "This text has no closing quote.", "Close it with \".", place);
+    public static Fault OpenText(Place place) => Language(6007, "This text has no closing quote.", "Close it with \".", place) with { IsOpen = true };
 
     [FaultCode(6008, "An escape in a text is unknown.")]
     public static Fault Escape(string shown, Place place) => Language(6008, $"{shown} is no escape in a text.", @"Known are \\ \"" \n \t and \u with four hexadecimal digits.", place);
@@ -39,7 +39,7 @@ internal static class LexingFaults
     public static Fault NestedText(Place place) => Language(6010, "A hole of a composed text holds no text of its own.", "Put the text into a cell and name the cell.", place);
 
     [FaultCode(6011, "A hole of a composed text is not closed.")]
-    public static Fault OpenHole(Place place) => Language(6011, "This hole is not closed.", "Close it with }.", place);
+    public static Fault OpenHole(Place place) => Language(6011, "This hole is not closed.", "Close it with }.", place) with { IsOpen = true };
 
     [FaultCode(6012, "A single `}` stands in a composed text.")]
     public static Fault LoneBrace(Place place) => Language(6012, "A single } stands in a composed text.", "Write }} for the character.", place);

@@ -1,6 +1,5 @@
 using System.Text;
 using ScrewSheet.Workbooks.Diagnostics;
-using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Workbooks.Merging;

@@ -50,8 +50,7 @@ internal static class MergeItems
         foreach (Cell cell in sheet.CellsInOrder)
         {
             ImmutableArray<FileLine> leading = cell.Source.Value?.Leading ?? [];
-            int from = leading.Length;
-            while (from > 0 && leading[from - 1].IsOfNextCell) from--;
+            int from = SheetEditing.RemarksFrom(leading);
             AddLines(items, seen, leading[..from]);
             FileLine line = cell.Source.Value is { } own && own.Says(cell) ? own.Line : new FileLine(CellTextWriter.Line(cell), cell.Source.Value?.Line.End ?? newLine);
             items.Add(new MergeItem($"{CellKey}{cell.Address}", leading[from..], [line], cell.Address));

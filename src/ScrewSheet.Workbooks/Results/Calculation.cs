@@ -47,6 +47,15 @@ public readonly record struct CellReference(CellId First, CellId? Last = null)
 {
     /// <summary>The column's name, where the run is a column of the sheet from top to bottom; else null.</summary>
     public string? Column { get; init; }
+
+    /// <summary>The cell itself, there or not; of a run the cells that are there, notes among them, row by row.</summary>
+    public IEnumerable<CellId> In(Workbook workbook)
+    {
+        ArgumentNullException.ThrowIfNull(workbook);
+        if (Last is not { } last) return [First];
+        string sheet = First.Sheet;
+        return workbook.Find(sheet) is { } found ? CellBlock.Between(First.Address, last.Address).CellsOf(found).Select(cell => new CellId(sheet, cell.Address)) : [];
+    }
 }
 
 /// <summary>An expression that knows what it refers to. Results ask only when somebody asks them: a workbook has many cells and few that are looked at.</summary>
@@ -64,6 +73,9 @@ public sealed record CellResult
 
     /// <summary>As written.</summary>
     public required Cell Cell { get; init; }
+
+    /// <summary>Its address and its name where it has one, such as <c>Fall.B7 force</c>.</summary>
+    public string Label => Cell.Name is { } name ? $"{Id} {name}" : Id.ToString();
 
     /// <summary>Its type, or null when it is a note or could not be bound.</summary>
     public CellType? Type { get; init; }

@@ -19,7 +19,7 @@ public static class KeptText
     public static KeptState Compare(CellValue value, string? kept, DisplayFormat? format, UnitSystem system, bool isCheck)
     {
         if (kept is null) return KeptState.NotKept;
-        if (Values(value) is not { } si) return Write(value, format, system, isCheck) == kept ? KeptState.Same : KeptState.Changed;
+        if (SiValue.Of(value) is not { } si) return Write(value, format, system, isCheck) == kept ? KeptState.Same : KeptState.Changed;
         int blank = kept.IndexOf(' ');
         string numeral = blank < 0 ? kept : kept[..blank], symbol = blank < 0 ? "" : kept[(blank + 1)..].Trim();
         if (!NumberText.TryParse(numeral, out double number, out _)) return KeptState.Unreadable;
@@ -29,8 +29,6 @@ public static class KeptText
         string now = NumberText.Format(unit.FromSi(si), DigitsOf(numeral, format));
         return NumberText.TryParse(now, out double present, out _) && present == number ? KeptState.Same : KeptState.Changed;
     }
-
-    private static double? Values(CellValue value) => value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 
     private static Quantities.Dimension DimensionOf(CellValue value) => value is QuantityValue quantity ? quantity.Quantity.Dimension : Quantities.Dimension.None;
 

@@ -12,12 +12,10 @@ internal static class MarkEditing
     {
         Cell cell = sheet.Cells[address];
         ImmutableArray<FileLine> leading = cell.Source.Value?.Leading ?? [];
-        int from = leading.Length;
-        while (from > 0 && leading[from - 1].IsOfNextCell) from--;
+        int from = SheetEditing.RemarksFrom(leading);
         IEnumerable<FileLine> staying = leading[from..].Where(line => !line.IsReviewed || ReviewLine.Read(line.Text)?.Initials != mark.Initials);
         ImmutableArray<FileLine> above = [.. leading[..from], .. staying, new FileLine(ReviewLine.Write(mark), newLine)];
         Cell marked = cell.Source.Value is { } source ? cell with { Source = new(source.With(above)) } : CellSource.Attach(cell, new FileLine(CellTextWriter.Line(cell), newLine), above);
-        // taken out first: the dictionary takes a cell of which only the lines above differ for the same
-        return sheet with { Cells = sheet.Cells.Remove(address).Add(address, marked) };
+        return SheetEditing.Set(sheet, cell, marked);
     }
 }

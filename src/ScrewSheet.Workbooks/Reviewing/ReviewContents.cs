@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ScrewSheet.Quantities.Formatting;
-using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;

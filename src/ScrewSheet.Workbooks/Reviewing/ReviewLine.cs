@@ -25,9 +25,7 @@ internal static class ReviewLine
     public static ImmutableArray<ReviewMark> Above(Cell cell)
     {
         ImmutableArray<FileLine> leading = cell.Source.Value?.Leading ?? [];
-        int from = leading.Length;
-        while (from > 0 && leading[from - 1].IsOfNextCell) from--;
-        return [.. leading[from..].Where(line => line.IsReviewed).Select(line => Read(line.Text)).OfType<ReviewMark>()];
+        return [.. leading[SheetEditing.RemarksFrom(leading)..].Where(line => line.IsReviewed).Select(line => Read(line.Text)).OfType<ReviewMark>()];
     }
 
     /// <summary>Letters, with points or hyphens between them perhaps.</summary>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Benchmarks.Grid;

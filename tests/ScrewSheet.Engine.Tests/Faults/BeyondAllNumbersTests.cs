@@ -1,5 +1,4 @@
 using ScrewSheet.Engine.Tests.Support;
-using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Engine.Tests.Faults;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ScrewSheet.Engine.Tests.Support;
-using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Engine.Tests.Language;

@@ -1,4 +1,3 @@
-using ScrewSheet.Engine.Naming;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Format;

@@ -3,7 +3,6 @@ using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using ScrewSheet.Exports.Html;
 using ScrewSheet.Exports.Markdown;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Exports.Tests.Html;
 

@@ -6,7 +6,6 @@ using NPOI.SS.UserModel;
 using NPOI.XSSF.UserModel;
 using ScrewSheet.Exports.Steps;
 using ScrewSheet.Exports.Xlsx;
-using ScrewSheet.TestKit;
 using ScrewSheet.Terminal;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Format;
@@ -50,8 +49,8 @@ internal sealed class ExportedBook
         XlsxReport report = XlsxExport.Write(new XlsxRequest
         {
             Calculation = calculation,
-            Library = calculator.Studies.Library,
-            Math = new LibraryMath(calculator.Studies, workbook.Head.Units),
+            Library = calculator.Library,
+            Math = new LibraryMath(calculator, workbook.Head.Units),
             Tables = TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(workbook.Head.Units, All: false), CancellationToken.None),
             Warnings = [TextReport.Caution],
         }, bytes);

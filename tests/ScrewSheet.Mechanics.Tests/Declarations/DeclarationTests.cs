@@ -1,7 +1,6 @@
 using System.Reflection;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
-using Xunit;
 
 namespace ScrewSheet.Mechanics.Tests.Declarations;
 

@@ -1,6 +1,5 @@
 using ScrewSheet.Engine;
 using ScrewSheet.Quantities;
-using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Workbooks.Expressions;
 using Quantity = ScrewSheet.Quantities.Quantity;
 

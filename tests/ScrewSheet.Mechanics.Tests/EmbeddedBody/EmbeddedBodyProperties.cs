@@ -1,6 +1,5 @@
 using CsCheck;
 using ScrewSheet.Quantities;
-using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
 using static ScrewSheet.Mechanics.Tests.EmbeddedBodyChecks;
 using Quantity = ScrewSheet.Quantities.Quantity;

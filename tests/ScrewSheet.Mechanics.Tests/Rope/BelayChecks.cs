@@ -2,7 +2,6 @@ using ScrewSheet.Mechanics.Belay;
 using ScrewSheet.Mechanics.Friction;
 using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.TestKit;
-using UnitsNet;
 using static ScrewSheet.Mechanics.Belay.DynamicBelays;
 using static ScrewSheet.Mechanics.Tests.Rope.RopeUnits;
 

@@ -2,7 +2,6 @@ using ScrewSheet.Mechanics.Falls;
 using ScrewSheet.Mechanics.Tests.Declarations;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
-using Xunit;
 using static ScrewSheet.Mechanics.Belay.DynamicBelays;
 using static ScrewSheet.Mechanics.Falls.BodyLoads;
 using static ScrewSheet.Mechanics.Falls.FallFactors;
@@ -15,7 +14,6 @@ using static ScrewSheet.Mechanics.Friction.RopeDrags;
 using static ScrewSheet.Mechanics.Friction.TopPieces;
 using static ScrewSheet.Mechanics.Hauling.TopRopes;
 using static ScrewSheet.Mechanics.Tests.Rope.RopeUnits;
-using static ScrewSheet.Mechanics.Tethers.EnergyAbsorbers;
 using static ScrewSheet.Mechanics.Tethers.SeriesSprings;
 using static ScrewSheet.Mechanics.ViscoElastic.ViscoElasticRopes;
 

@@ -1,9 +1,7 @@
 using CsCheck;
-using ScrewSheet.Mechanics.Friction;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
-using Xunit;
 using static ScrewSheet.Mechanics.Belay.DynamicBelays;
 using static ScrewSheet.Mechanics.Falls.BodyLoads;
 using static ScrewSheet.Mechanics.Falls.FreeFalls;

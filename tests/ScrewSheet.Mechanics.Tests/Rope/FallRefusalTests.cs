@@ -1,6 +1,5 @@
 using ScrewSheet.Quantities.Declarations;
 using UnitsNet;
-using Xunit;
 using static ScrewSheet.Mechanics.Belay.DynamicBelays;
 using static ScrewSheet.Mechanics.Falls.FallFactors;
 using static ScrewSheet.Mechanics.Falls.ImpactForces;

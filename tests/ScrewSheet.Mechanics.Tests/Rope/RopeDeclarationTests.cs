@@ -2,7 +2,6 @@ using System.Reflection;
 using ScrewSheet.Mechanics.Tests.Declarations;
 using ScrewSheet.Quantities;
 using ScrewSheet.Quantities.Declarations;
-using Xunit;
 
 namespace ScrewSheet.Mechanics.Tests.Rope;
 

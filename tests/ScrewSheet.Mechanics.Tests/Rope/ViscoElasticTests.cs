@@ -3,7 +3,6 @@ using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.OdeSolvers;
 using ScrewSheet.Mechanics.ViscoElastic;
 using ScrewSheet.Quantities.Declarations;
-using Xunit;
 using static ScrewSheet.Mechanics.Falls.ImpactForces;
 using static ScrewSheet.Mechanics.Tests.Rope.RopeUnits;
 using static ScrewSheet.Mechanics.ViscoElastic.FallHistories;

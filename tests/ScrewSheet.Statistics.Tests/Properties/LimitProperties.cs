@@ -1,7 +1,6 @@
 using CsCheck;
 using MathNet.Numerics.Random;
 using ScrewSheet.Quantities;
-using ScrewSheet.Statistics.Tests.Data;
 
 namespace ScrewSheet.Statistics.Tests.Properties;
 

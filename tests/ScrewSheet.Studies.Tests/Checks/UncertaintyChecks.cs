@@ -2,6 +2,7 @@ using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Studies.Tests.Support;
 using ScrewSheet.Studies.Uncertainty;
 using ScrewSheet.TestKit;
+using ScrewSheet.Workbooks.Results;
 using static ScrewSheet.TestKit.CheckRow;
 
 namespace ScrewSheet.Studies.Tests.Checks;
@@ -158,7 +159,7 @@ internal static class UncertaintyChecks
 
     private static double Si(Lazy<UncertaintyReport> report) => Si(report.Value);
 
-    private static double Si(UncertaintyReport report) => Scenarios.ConeEvaluation.SiOf(report.Value)!.Value;
+    private static double Si(UncertaintyReport report) => SiValue.Of(report.Value)!.Value;
 
     private static double Contribution(Lazy<UncertaintyReport> report, string given) => Math.Abs(report.Value.Givens.Single(share => share.Given.Label == given).Contribution);
 }

@@ -77,7 +77,7 @@ internal sealed class StudyBook
 
     private static bool Same(CellValue expected, CellValue? ours)
     {
-        if (ConeEvaluation.SiOf(expected) is not { } a || ConeEvaluation.SiOf(ours) is not { } b) return expected.Equals(ours);
+        if (SiValue.Of(expected) is not { } a || SiValue.Of(ours) is not { } b) return expected.Equals(ours);
         return Math.Abs(a - b) <= 1e-12 * Math.Max(Math.Abs(a), Math.Abs(b)) && expected.Type == ours!.Type;
     }
 }

@@ -99,10 +99,11 @@ public sealed class HandoutTests
     [Fact]
     public void WithoutABrowser_ASentenceNamesTheWay()
     {
-        Assert.Null(Printing.Browser(null, Path.GetTempPath()));
-        Assert.Null(Printing.Browser("/nowhere/browser", "/usr/bin"));
-        UserMistake mistake = Assert.Throws<UserMistake>(() => Printing.Pdf("", null));
-        Assert.Equal("No Chromium or Chrome was found to print the PDF. Write the handout as .html and print it from a browser, or name one in SCREWSHEET_BROWSER.", mistake.Message);
+        foreach ((string? named, string? path) in new[] { (null, Path.GetTempPath()), (null, null), ("/nowhere/browser", "/usr/bin") })
+        {
+            UserMistake mistake = Assert.Throws<UserMistake>(() => Printing.Browser(named, path));
+            Assert.Equal("No Chromium or Chrome was found to print the PDF. Write the handout as .html and print it from a browser, or name one in SCREWSHEET_BROWSER.", mistake.Message);
+        }
     }
 
     [Fact]

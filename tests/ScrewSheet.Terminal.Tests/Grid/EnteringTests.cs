@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Grid.Studies;
 
 namespace ScrewSheet.Terminal.Tests.Grid;
 
@@ -15,6 +16,39 @@ public sealed class EnteringTests
         walk.Press(KeyName.End).Press(KeyName.Enter).Settle();
         walk.Go("C2");
         Assert.Contains("fault", walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("=> Sqrt(peak", "The bracket ( is not closed")]
+    [InlineData("=> peak > 1 kN ? \"yes", "The quote opened here is not closed")]
+    [InlineData("=> $\"at {peak", "The quote opened here is not closed")]
+    [InlineData("\"not yet", "The quote opened here is not closed")]
+    public void WhatIsOpen_IsNoFault_WhileTheLineGoesOn(string typed, string sentence)
+    {
+        using Walk walk = new(Book.Text);
+        walk.Go("C2").Type(typed).Settle();
+        Assert.Contains(" so far   " + sentence, walk.Screen, StringComparison.Ordinal);
+        walk.Press(KeyName.Left).Settle();
+        Assert.Contains(" fault    " + sentence, walk.Screen, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData('a', 0)]
+    [InlineData('e', 4)]
+    [InlineData('u', 0)]
+    public void LinesAreEditedAlike_WhereverOneIsTyped(char letter, int caret)
+    {
+        using Walk walk = new(Book.Text);
+        foreach (Func<TypedText> typed in (Func<TypedText>[])[InAnEntry, InAQuestion, InAStudy])
+        {
+            TypedText line = typed();
+            Assert.Equal((letter == 'u' ? "" : "b2 2", caret), (line.Text, line.Caret));
+            walk.Press(KeyName.Escape).Press(KeyName.Escape);
+        }
+
+        TypedText InAnEntry() => ((Entering)walk.Go("C2").Type("b2 2").Press(KeyName.Left).Ctrl(letter).State.Mode).Entry.Typed;
+        TypedText InAQuestion() => ((Asking)walk.Ctrl('g').Ctrl('u').Type("b2 2").Press(KeyName.Left).Ctrl(letter).State.Mode).Typed;
+        TypedText InAStudy() => ((Stepping)walk.Go("moment").Ctrl('t').Type("u").Ctrl('u').Type("b2 2").Press(KeyName.Left).Ctrl(letter).State.Mode).Typed;
     }
 
     [Fact]

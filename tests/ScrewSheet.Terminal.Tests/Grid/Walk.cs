@@ -1,5 +1,4 @@
 using ScrewSheet.Terminal.Files;
-using ScrewSheet.Terminal.Grid.Keys;
 using ScrewSheet.Terminal.Grid.Screen;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Work;

@@ -4,8 +4,6 @@ using ScrewSheet.Terminal.Grid.Toolkit;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
-using Terminal.Gui.Input;
-using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 

@@ -113,7 +113,7 @@ public sealed class ReadTests
         StringBuilder text = new("screwsheet 1\nsheet A\n");
         for (int i = 0; i <= WorkbookText.MostCells; i++) text.Append(CellAddress.ColumnName(1 + (i / 99_999))).Append(1 + (i % 99_999)).Append(" \"\"\n");
         var fault = Assert.IsType<Refusal>(WorkbookText.Read(text.ToString())).Fault;
-        Assert.Equal((1006, "The workbook has more than 500,000 cells. Split the workbook.", 500_003), (fault.Code, fault.Sentence, fault.Place!.Value.Line));
+        Assert.Equal((1006, "A workbook takes at most 500,000 cells. Split the workbook.", 500_003), (fault.Code, fault.Sentence, fault.Place!.Value.Line));
     }
 
     [Theory]

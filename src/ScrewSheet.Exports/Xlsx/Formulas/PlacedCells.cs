@@ -50,7 +50,7 @@ internal sealed class PlacedCells(Calculation calculation, DefinedNames names, I
         CellUnit unit = values.UnitOf(members[0]);
         if (members.All(member => values.UnitOf(member).Shown.Symbol == unit.Shown.Symbol) && unit.Shown.Offset == 0) return unit.ToSi(FormulaText.Call("SUM", Range(run)));
         if (members.Length > MostTerms) throw new NoForm("the cells of a long run are shown in different units");
-        return members.OrderBy(member => member.Id.Address).Select(member => Read(member.Id, member.Value!.Type)).Aggregate((sum, term) => FormulaText.Binary(sum, "+", term, Hold.Sum));
+        return members.Select(member => Read(member.Id, member.Value!.Type)).Aggregate((sum, term) => FormulaText.Binary(sum, "+", term, Hold.Sum));
     }
 
     /// <inheritdoc/>
@@ -62,14 +62,14 @@ internal sealed class PlacedCells(Calculation calculation, DefinedNames names, I
 
     private CellResult[] Numbers(CellReference run)
     {
-        CellResult[] members = [.. Members(run)];
+        CellResult[] members = [.. run.In(calculation.Workbook).Select(id => calculation.Cells[id]).Where(member => member.Cell.Content is not NoteContent)];
         return members.Length > 0 && members.All(member => member.Value is NumberValue or QuantityValue) ? members : throw new NoForm("a series of other things than numbers");
     }
 
     private FormulaText Range(CellReference run)
     {
-        (CellAddress first, CellAddress last) = (run.First.Address, run.Last!.Value.Address);
-        return FormulaText.Atom($"{Address(run.First.Sheet, Corner(first, last, Math.Min))}:{Local(Corner(first, last, Math.Max))}");
+        CellBlock block = CellBlock.Between(run.First.Address, run.Last!.Value.Address);
+        return FormulaText.Atom($"{Address(run.First.Sheet, block.First)}:{Local(block.Last)}");
     }
 
     /// <summary>An address as a formula of <see cref="Sheet"/> writes it.</summary>
@@ -85,16 +85,4 @@ internal sealed class PlacedCells(Calculation calculation, DefinedNames names, I
     public static bool IsPlaced(CellAddress at) => at.Column <= LastColumn;
 
     private static string Local(CellAddress at) => IsPlaced(at) ? at.ToString() : throw new NoForm($"{at} lies beyond the last column of such a file");
-
-    private static CellAddress Corner(CellAddress a, CellAddress b, Func<int, int, int> pick) => new(pick(a.Column, b.Column), pick(a.Row, b.Row));
-
-    private IEnumerable<CellResult> Members(CellReference run)
-    {
-        CellAddress low = Corner(run.First.Address, run.Last!.Value.Address, Math.Min), high = Corner(run.First.Address, run.Last.Value.Address, Math.Max);
-        return from address in calculation.Workbook.Find(run.First.Sheet)?.Cells.Keys ?? []
-               where address.Column >= low.Column && address.Column <= high.Column && address.Row >= low.Row && address.Row <= high.Row
-               let member = calculation.Cells[new CellId(run.First.Sheet, address)]
-               where member.Cell.Content is not NoteContent
-               select member;
-    }
 }

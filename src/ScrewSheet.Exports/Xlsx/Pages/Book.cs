@@ -1,6 +1,5 @@
 using ScrewSheet.Exports.Xlsx.Formulas;
 using ScrewSheet.Exports.Xlsx.Naming;
-using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
@@ -114,5 +113,5 @@ internal sealed class Book
     };
 
     /// <summary>How a cell is called in sentences.</summary>
-    public static string Label(CellResult cell) => VisibleText.Of(cell.Cell.Name is { } name ? $"{cell.Id} {name}" : cell.Id.ToString());
+    public static string Label(CellResult cell) => VisibleText.Of(cell.Label);
 }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using ScrewSheet.Exports.Xlsx.Formulas;
 using ScrewSheet.Quantities.Formatting;
-using ScrewSheet.Quantities.Units;
 
 namespace ScrewSheet.Exports.Xlsx.Pages;
 

@@ -58,7 +58,7 @@ internal sealed class TableCells(Book book, IReadOnlyCollection<CellId> varied, 
     /// <inheritdoc/>
     public FormulaText Count(CellReference run) => book.Cells.Count(Unvaried(run));
 
-    private CellReference Unvaried(CellReference run) => Reads(run).Any(Depends) ? throw new NoForm("a series holds what is varied") : run;
+    private CellReference Unvaried(CellReference run) => run.In(book.Calculation.Workbook).Any(Depends) ? throw new NoForm("a series holds what is varied") : run;
 
     private void Make(CellId cell, bool isShown)
     {
@@ -84,7 +84,7 @@ internal sealed class TableCells(Book book, IReadOnlyCollection<CellId> varied, 
             if (depends.ContainsKey(top.Id)) continue;
             CellResult? result = book.Calculation.Cells.GetValueOrDefault(top.Id);
             bool isRead = result is { Cell.Content: ResultContent } && !varied.Contains(top.Id);
-            CellId[] reads = isRead ? [.. result!.References.SelectMany(Reads)] : [];
+            CellId[] reads = isRead ? [.. result!.References.SelectMany(reference => reference.In(book.Calculation.Workbook))] : [];
             if (isRead && !top.Entered)
             {
                 open.Push((top.Id, true));
@@ -94,14 +94,5 @@ internal sealed class TableCells(Book book, IReadOnlyCollection<CellId> varied, 
             depends[top.Id] = varied.Contains(top.Id) || reads.Any(read => depends.GetValueOrDefault(read));
             if (isRead && depends[top.Id]) order.Add(top.Id);
         }
-    }
-
-    private IEnumerable<CellId> Reads(CellReference reference)
-    {
-        if (reference.Last is not { } last) return [reference.First];
-        (CellAddress a, CellAddress b) = (reference.First.Address, last.Address);
-        return (book.Calculation.Workbook.Find(reference.First.Sheet)?.Cells.Keys ?? [])
-            .Where(at => at.Column >= Math.Min(a.Column, b.Column) && at.Column <= Math.Max(a.Column, b.Column) && at.Row >= Math.Min(a.Row, b.Row) && at.Row <= Math.Max(a.Row, b.Row))
-            .Select(at => new CellId(reference.First.Sheet, at));
     }
 }

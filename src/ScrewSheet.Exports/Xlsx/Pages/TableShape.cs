@@ -1,5 +1,6 @@
 using ScrewSheet.Exports.Tables;
 using ScrewSheet.Exports.Xlsx.Formulas;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -87,5 +88,5 @@ internal sealed class TableShape(ComputedTable table, CellAddress anchor)
     private CellAddress At(int right, int down) => new(anchor.Column + right, anchor.Row + down);
 
     /// <summary>A label with its unit.</summary>
-    public static string Named(string label, string? unit) => VisibleText.Of(string.IsNullOrEmpty(unit) ? label : $"{label} [{unit}]");
+    public static string Named(string label, string? unit) => VisibleText.Of(UnitLabel.Of(label, unit));
 }

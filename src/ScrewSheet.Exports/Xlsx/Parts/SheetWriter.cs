@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Xml;
 using ScrewSheet.Exports.Xlsx.Pages;
-using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Exports.Xlsx.Parts;
 

@@ -1,6 +1,5 @@
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
-using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Grid.Keys;
 

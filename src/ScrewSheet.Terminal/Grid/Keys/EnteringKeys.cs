@@ -24,17 +24,10 @@ internal static class EnteringKeys
     /// <summary>One key.</summary>
     public static GridState Press(GridState state, Entry entry, Press press)
     {
-        if (press is { Ctrl: true, Key: KeyName.Text }) return Control(state, entry, press.Text);
-        TypedText typed = entry.Typed;
+        if (LineKeys.Edit(entry.Typed, press) is { } line) return Put(state, entry, line);
         return press.Key switch
         {
-            KeyName.Text => Put(state, entry, typed.Insert(press.Text)),
-            KeyName.Backspace => Put(state, entry, typed.Backspace()),
-            KeyName.Delete => Put(state, entry, typed.Delete()),
-            KeyName.Left => Put(state, entry, press.Ctrl ? typed.WordLeft() : typed.Left()),
-            KeyName.Right => Put(state, entry, press.Ctrl ? typed.WordRight() : typed.Right()),
-            KeyName.Home => Put(state, entry, typed.Home()),
-            KeyName.End => Put(state, entry, typed.End()),
+            KeyName.Text => Control(state, entry, press.Text),
             KeyName.Down => Choose(state, entry, 1),
             KeyName.Up => Choose(state, entry, -1),
             KeyName.Enter or KeyName.Tab when entry.Chosen >= 0 => Ask(state with { Mode = new Entering(entry.Accept(state.Open, state.Lexicon)) }),
@@ -47,12 +40,8 @@ internal static class EnteringKeys
         };
     }
 
-    // the beginnings and ends of lines as shells have them, for keyboards without Home and End
     private static GridState Control(GridState state, Entry entry, string letter) => letter switch
     {
-        "a" => Put(state, entry, entry.Typed.Home()),
-        "e" => Put(state, entry, entry.Typed.End()),
-        "u" => Put(state, entry, TypedText.Of("")),
         "z" => Ask(state with { Mode = new Entering(entry.Undo(state.Open, state.Lexicon)) }),
         "y" => Ask(state with { Mode = new Entering(entry.Redo(state.Open, state.Lexicon)) }),
         _ => state,

@@ -52,23 +52,10 @@ internal static class AskingKeys
     /// <summary>One key of a line.</summary>
     public static GridState Press(GridState state, Asking asking, Press press)
     {
-        TypedText typed = asking.Typed;
-        TypedText? edited = press.Key switch
-        {
-            KeyName.Text when !press.Ctrl => typed.Insert(press.Text),
-            KeyName.Text when press.Text == "u" => TypedText.Of(""),
-            KeyName.Backspace => typed.Backspace(),
-            KeyName.Delete => typed.Delete(),
-            KeyName.Left => typed.Left(),
-            KeyName.Right => typed.Right(),
-            KeyName.Home => typed.Home(),
-            KeyName.End => typed.End(),
-            _ => null,
-        };
-        if (edited is { } line) return state with { Mode = asking with { Typed = line } };
+        if (LineKeys.Edit(asking.Typed, press) is { } line) return state with { Mode = asking with { Typed = line } };
         return press.Key switch
         {
-            KeyName.Enter => asking.Answer(Home(state), typed.Text),
+            KeyName.Enter => asking.Answer(Home(state), asking.Typed.Text),
             KeyName.Escape => Home(state),
             _ => state,
         };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Quantities.Declarations;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Expressions;

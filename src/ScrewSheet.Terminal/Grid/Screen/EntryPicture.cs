@@ -51,7 +51,7 @@ internal static class EntryPicture
     private static IEnumerable<ScreenLine> PreviewLines(Entry entry, int width)
     {
         if (!entry.IsPreviewed || entry.Preview is not { } preview) return [ScreenLine.Of(Fit.Left(" …", width), Ink.Faint)];
-        if (preview.Fault is { Code: 6201 or 6011 or 1023 or 1028 } open && entry.Typed.Caret == entry.Typed.Text.Length)
+        if (preview.Fault is { IsOpen: true } open && entry.Typed.Caret == entry.Typed.Text.Length)
         {
             // a bracket or quote that is not closed while its inside is still being typed is no mistake yet
             return Wrapping.Hanging(" so far   ", PlainText.Of(open.Sentence), width).Take(2).Select(text => ScreenLine.Of(Fit.Left(text, width), Ink.Faint));

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ScrewSheet.Terminal.Grid.State;
-using ScrewSheet.Terminal.Output;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
 

@@ -22,7 +22,7 @@ internal static class Edits
                 fault = refused.Fault;
                 return session;
             case EntryRead when session.Cell is null && session.Workbook.Sheets.Sum(sheet => sheet.Cells.Count) >= WorkbookText.MostCells:
-                fault = new Fault(1006, FaultKind.Budget, $"The workbook has {WorkbookText.MostCells:N0} cells already, which is the most.", "Split the workbook.");
+                fault = WorkbookText.TooManyCells;
                 return session;
             case EntryRead read when NameTaken(session, read.Cell) is { } taken:
                 fault = taken;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
@@ -54,7 +55,7 @@ internal sealed record Plot(string Across, string Up, ImmutableArray<(double X, 
                 dimension = unit.Dimension;
             }
             string head = Head(block.First.Row);
-            Title = unit.Symbol.Length == 0 ? head : $"{head} [{unit.Symbol}]";
+            Title = UnitLabel.Of(head, unit);
         }
 
         public string Title { get; }

@@ -27,7 +27,7 @@ internal static class BesidePlot
         int column = table.Area.Last.Column, wide = 0;
         while (wide < Most && column < CellAddress.LastColumn && IsFree(column + 1)) wide += session.Width(++column);
         if (wide < Least) return null;
-        double[] values = [.. Enumerable.Range(0, worked.Scenarios).Select(scenario => Si(drawn, scenario)).OfType<double>()];
+        double[] values = [.. Enumerable.Range(0, worked.Scenarios).Select(scenario => SiValue.Of(drawn.Value(scenario))).OfType<double>()];
         CellBlock room = new(new CellAddress(table.Area.Last.Column + 1, table.Area.First.Row), new CellAddress(column, table.Area.Last.Row));
         return values.Length < 2 ? null : new BesideRoom(room, values.Min(), values.Max());
 
@@ -46,7 +46,7 @@ internal static class BesidePlot
         int wide = Math.Min(Most, Enumerable.Range(room.First.Column, room.Columns).Sum(session.Width)) - 4, scenario = at.Row - room.First.Row - 1;
         string line;
         if (scenario < 0) line = Ends(column, session, least, most, wide + 2);
-        else if (Si(column, scenario) is { } si) line = "│" + new string(' ', (int)Math.Round((si - least) / (most > least ? most - least : 1) * (wide - 1))) + "•";
+        else if (SiValue.Of(column.Value(scenario)) is { } si) line = "│" + new string(' ', (int)Math.Round((si - least) / (most > least ? most - least : 1) * (wide - 1))) + "•";
         else line = "│";
         line = scenario < 0 ? line : DisplayWidth.PadRight(line, wide + 1) + "│";
         return TableFace.Running(line, session, room, at, table.IsOld || scenario < 0 ? Ink.Faint : Ink.Plain);
@@ -54,9 +54,6 @@ internal static class BesidePlot
 
     /// <summary>The first shown cell with figures.</summary>
     public static WhatIfColumn? Column(WhatIfTable table) => table.Columns.FirstOrDefault(column => column.Type is NumberType or QuantityType);
-
-    /// <summary>An entry in coherent SI, or null where it is no figure.</summary>
-    public static double? Si(WhatIfColumn column, int scenario) => column.Value(scenario) switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => null };
 
     private static string Ends(WhatIfColumn column, Session session, double least, double most, int wide)
     {

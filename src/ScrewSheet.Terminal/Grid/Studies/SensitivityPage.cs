@@ -70,7 +70,7 @@ internal sealed class SensitivityPage
         return string.Concat(Enumerable.Range(0, room).Select(at => at == now ? '│' : at >= from && at <= to ? '━' : ' '));
     }
 
-    private double Now => report.Value switch { NumberValue number => number.Value, QuantityValue quantity => quantity.Si, _ => double.NaN };
+    private double Now => SiValue.Of(report.Value) ?? double.NaN;
 
     private string End(double si) => double.IsNaN(si) ? "fault" : IsCheck ? si > 0 ? "holds" : "FAILS" : QuantityText.Format(si, figures.Unit, report.Format?.Digits).Number;
 }

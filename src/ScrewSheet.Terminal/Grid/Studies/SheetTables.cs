@@ -53,13 +53,16 @@ internal sealed record SheetTables(ImmutableArray<DrawnTable> Tables)
         CellBlock room = new(block.Anchor, table is null ? block.Anchor : Corner(block.Anchor, table.Shape));
         string? trouble = result?.Outcome.Fault?.Sentence ?? table?.Shape.CollisionOn(session.Sheet, block.Anchor)?.Sentence
             ?? (session.Sheet.Cells.ContainsKey(block.Anchor) ? new WhatIfShape(1, 1).CollisionOn(session.Sheet, block.Anchor)!.Sentence : null)
-            ?? (before.FirstOrDefault(other => other.Trouble is null && Overlaps(other.Area, room)) is { } over ? $"The table at {over.Block.Anchor} is drawn where the table at {block.Anchor} would be. Move one of them." : null);
+            ?? (before.FirstOrDefault(other => other.Trouble is null && Overlaps(other.Area, room)) is { } over ? Overlap(over, block.Anchor) : null);
         return new DrawnTable(block, index, trouble is null ? table : null, trouble is null ? room : new CellBlock(block.Anchor, block.Anchor))
         {
             Trouble = trouble, IsOld = exact is null, IsStopped = inputs is not null && results.IsStopped(inputs),
             IsCut = trouble is null && table is not null && block.Anchor.Row + table.Shape.Rows - 1 > CellAddress.LastRow,
         };
     }
+
+    /// <summary>Why a table cannot be drawn where another is.</summary>
+    public static string Overlap(DrawnTable other, CellAddress anchor) => $"The table at {other.Block.Anchor} is drawn where the table at {anchor} would be. Move one of them.";
 
     /// <summary>True where two blocks have a cell in common.</summary>
     public static bool Overlaps(CellBlock one, CellBlock other) =>

@@ -5,7 +5,6 @@ using ScrewSheet.Studies.Solving;
 using ScrewSheet.Terminal.Commands;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;

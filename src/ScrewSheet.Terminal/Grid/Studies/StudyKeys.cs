@@ -34,25 +34,10 @@ internal static class StudyKeys
 
     private static GridState InStep(GridState state, Stepping step, Press press)
     {
-        TypedText typed = step.Typed;
-        TypedText? edited = press.Key switch
-        {
-            KeyName.Text when !press.Ctrl => typed.Insert(press.Text),
-            KeyName.Text when press.Text == "u" => TypedText.Of(""),
-            KeyName.Text when press.Text == "a" => typed.Home(),
-            KeyName.Text when press.Text == "e" => typed.End(),
-            KeyName.Backspace => typed.Backspace(),
-            KeyName.Delete => typed.Delete(),
-            KeyName.Left => press.Ctrl ? typed.WordLeft() : typed.Left(),
-            KeyName.Right => press.Ctrl ? typed.WordRight() : typed.Right(),
-            KeyName.Home => typed.Home(),
-            KeyName.End => typed.End(),
-            _ => null,
-        };
-        if (edited is { } line) return state with { Mode = step with { Typed = line, Trouble = null } };
+        if (LineKeys.Edit(step.Typed, press) is { } line) return state with { Mode = step with { Typed = line, Trouble = null } };
         return press.Key switch
         {
-            KeyName.Enter => step.Answer(state.Browse(), step, typed.Text),
+            KeyName.Enter => step.Answer(state.Browse(), step, step.Typed.Text),
             KeyName.Escape => state.Browse().Say("Left. Nothing was changed."),
             _ => state,
         };

@@ -1,8 +1,6 @@
 using System.Globalization;
 using ScrewSheet.Quantities.Formatting;
 using ScrewSheet.Quantities.Units;
-using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 

@@ -2,7 +2,6 @@ using ScrewSheet.Studies.Tables;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Model;
-using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Grid.Studies;
 

@@ -23,7 +23,7 @@ internal readonly record struct TableFace(char Mark, string Text, Ink Ink, bool 
     {
         int before = Enumerable.Range(over.First.Column, at.Column - over.First.Column).Sum(session.Width), whole = Enumerable.Range(over.First.Column, over.Columns).Sum(session.Width);
         string cut = " " + Fit.Cut(line, Math.Max(1, whole - 2));
-        return new TableFace(' ', Skipped(cut, before), ink, false) { IsPiece = true };
+        return new TableFace(' ', Fit.From(cut, before), ink, false) { IsPiece = true };
     }
 
     /// <summary>In so many columns.</summary>
@@ -31,37 +31,11 @@ internal readonly record struct TableFace(char Mark, string Text, Ink Ink, bool 
     {
         if (IsPiece)
         {
-            line.Add(Taken(Text, width), over ?? Ink);
+            line.Add(DisplayWidth.PadRight(Fit.Upto(Text, width), width), over ?? Ink);
             return;
         }
         int room = width - 2;
         string text = !AtRight ? Fit.Left(Text, room) : IsCut ? DisplayWidth.PadLeft(Fit.Cut(Text, room), room) : Fit.Figure(Text, room);
         line.Add(Mark.ToString(), over ?? Ink).Add(text, over ?? Ink).Add(" ", over is Ink.Selected ? Ink.Selected : Ink.Plain);
-    }
-
-    /// <summary>The text without what stands in its first columns.</summary>
-    private static string Skipped(string text, int columns)
-    {
-        int used = 0, at = 0;
-        foreach (System.Text.Rune rune in text.EnumerateRunes())
-        {
-            if (used >= columns) break;
-            used += DisplayWidth.Of(rune);
-            at += rune.Utf16SequenceLength;
-        }
-        return text[at..];
-    }
-
-    /// <summary>Exactly so many columns of the text; the rest stands in the next cell.</summary>
-    private static string Taken(string text, int columns)
-    {
-        int used = 0, at = 0;
-        foreach (System.Text.Rune rune in text.EnumerateRunes())
-        {
-            if (used + DisplayWidth.Of(rune) > columns) break;
-            used += DisplayWidth.Of(rune);
-            at += rune.Utf16SequenceLength;
-        }
-        return DisplayWidth.PadRight(text[..at], columns);
     }
 }

@@ -3,7 +3,6 @@ using ScrewSheet.Studies.Tables;
 using ScrewSheet.Terminal.Commands;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
-using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 

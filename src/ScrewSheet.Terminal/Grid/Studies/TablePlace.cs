@@ -39,6 +39,6 @@ internal static class TablePlace
         if (shape.CollisionOn(session.Sheet, anchor) is { } fault) return fault.Sentence;
         CellBlock room = new(anchor, SheetTables.Corner(anchor, shape));
         DrawnTable? other = session.Tables.On(session).Tables.FirstOrDefault(table => table.Index != own && SheetTables.Overlaps(table.Area, room));
-        return other is null ? null : $"The table at {other.Block.Anchor} is drawn where the table at {anchor} would be. Move one of them.";
+        return other is null ? null : SheetTables.Overlap(other, anchor);
     }
 }

@@ -3,6 +3,7 @@ using ScrewSheet.Studies.Tables;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Expressions;
+using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Grid.Studies;
 
@@ -34,7 +35,7 @@ internal static class TablePlot
         var points = ImmutableArray.CreateBuilder<(double, double)>();
         for (int place = 0; place < axis.Values.Length; place++)
         {
-            if (BesidePlot.Si(column, table.Axes.Length == 1 ? place : table.Scenario(place, second)) is { } si) points.Add((axis.InUnit(place), unit.FromSi(si)));
+            if (SiValue.Of(column.Value(table.Axes.Length == 1 ? place : table.Scenario(place, second))) is { } si) points.Add((axis.InUnit(place), unit.FromSi(si)));
         }
         problem = points.Count < 2 ? "Fewer than two entries hold a figure." : null;
         string fixedAt = table.Axes.Length == 1 ? "" : $", {PlainText.Of(table.Axes[1].Label)} = {WithUnit(table.Axes[1], second)}";

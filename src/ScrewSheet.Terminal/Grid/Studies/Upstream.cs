@@ -1,4 +1,3 @@
-using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -19,18 +18,11 @@ internal static class Upstream
             yield return (id, result);
             if (result is null || end.Contains(id)) continue;
             foreach (CellReference reference in result.References)
-                foreach (CellId read in Read(calculation.Workbook, reference)) open.Enqueue(read);
+                foreach (CellId read in reference.In(calculation.Workbook)) open.Enqueue(read);
         }
     }
 
     /// <summary>The givens a cell is computed from, the nearest first.</summary>
     public static IReadOnlyList<CellResult> Givens(Calculation calculation, CellId cell) =>
         [.. Of(calculation, [cell], new HashSet<CellId>()).Select(pair => pair.Result).OfType<CellResult>().Where(result => result.Cell.Content is GivenContent && result.Id != cell)];
-
-    private static IEnumerable<CellId> Read(Workbook workbook, CellReference reference)
-    {
-        if (reference.Last is not { } last) return [reference.First];
-        string sheet = reference.First.Sheet;
-        return workbook.Find(sheet) is { } found ? CellBlock.Between(reference.First.Address, last.Address).CellsOf(found).Select(cell => new CellId(sheet, cell.Address)) : [];
-    }
 }

@@ -3,7 +3,6 @@ using ScrewSheet.Terminal.Grid.Screen;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Work;
 using Terminal.Gui.Drivers;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;

@@ -2,7 +2,6 @@ using ScrewSheet.Terminal.Grid.Work;
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 
 namespace ScrewSheet.Terminal.Grid.Toolkit;

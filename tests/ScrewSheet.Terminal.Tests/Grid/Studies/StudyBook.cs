@@ -1,5 +1,3 @@
-using ScrewSheet.Terminal.Grid.State;
-using ScrewSheet.Terminal.Grid.Studies;
 using GridSession = ScrewSheet.Terminal.Grid.State.Session;
 
 namespace ScrewSheet.Terminal.Tests.Grid.Studies;

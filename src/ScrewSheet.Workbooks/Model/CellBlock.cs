@@ -1,11 +1,9 @@
-using ScrewSheet.Workbooks.Model;
-
-namespace ScrewSheet.Terminal.Grid.State;
+namespace ScrewSheet.Workbooks.Model;
 
 /// <summary>A rectangle of cells; both corners are in it.</summary>
 /// <param name="First">Top left.</param>
 /// <param name="Last">Bottom right.</param>
-internal readonly record struct CellBlock(CellAddress First, CellAddress Last)
+public readonly record struct CellBlock(CellAddress First, CellAddress Last)
 {
     /// <summary>Between two opposite corners.</summary>
     public static CellBlock Between(CellAddress one, CellAddress other) => new(
@@ -37,6 +35,7 @@ internal readonly record struct CellBlock(CellAddress First, CellAddress Last)
     /// <summary>The cells of a sheet that lie in it, row by row; a large block costs no more than the sheet has cells.</summary>
     public IEnumerable<Cell> CellsOf(Sheet sheet)
     {
+        ArgumentNullException.ThrowIfNull(sheet);
         CellBlock self = this;
         if ((long)Rows * Columns > sheet.Cells.Count) return sheet.Cells.Values.Where(cell => self.Contains(cell.Address)).OrderBy(cell => cell.Address);
         return Addresses().Select(address => sheet.Cells.GetValueOrDefault(address)).OfType<Cell>();
