@@ -57,8 +57,8 @@ internal static class GivenValues
     {
         fault = null;
         CellAddress[] places = [.. values.Select((_, i) => new CellAddress(1, i + 1))];
-        Dictionary<CellAddress, Cell> cells = places.Zip(values).ToDictionary(pair => pair.First, pair => new Cell { Address = pair.First, Content = new GivenContent(pair.Second.Text, pair.Second.Place.Column), Place = pair.Second.Place });
-        Sheet sheet = new() { Name = "Values", Order = [.. places], Cells = cells.ToImmutableDictionary() };
+        CellMap cells = CellMap.Of(places.Zip(values, (place, value) => new Cell { Address = place, Content = new GivenContent(value.Text, value.Place.Column), Place = value.Place }));
+        Sheet sheet = new() { Name = "Values", Order = [.. places], Cells = cells };
         Calculation calculation = new Calculator(library).Calculate(workbook with { Sheets = [sheet], Faults = [], BrokenLines = [] });
         var made = ImmutableArray.CreateBuilder<CellValue>();
         foreach (var (place, written) in places.Zip(values))

@@ -22,7 +22,7 @@ internal static class ScenarioWorkbook
         var content = (GivenContent)cell.Content;
         Literal? literal = LiteralOf(value);
         GivenContent changed = content with { Text = literal is null ? written ?? content.Text : content.Text, Literal = literal };
-        return workbook with { Sheets = workbook.Sheets.SetItem(at, sheet with { Cells = sheet.Cells.SetItem(given.Address, cell with { Content = changed }) }) };
+        return workbook with { Sheets = workbook.Sheets.SetItem(at, sheet with { Cells = sheet.Cells.With(cell with { Content = changed }) }) };
     }
 
     private static Literal? LiteralOf(CellValue value) => value switch

@@ -62,7 +62,7 @@ public static class Relocation
     /// <summary>The sheet with the lines its cells will have, still under their old addresses: only to be written and read again.</summary>
     private static Sheet Moved(Workbook workbook, Sheet sheet, Relocate move, RelocateRun? runs, List<(string, string)> away)
     {
-        var cells = sheet.Cells.ToBuilder();
+        List<Cell> cells = [];
         var order = sheet.Order;
         foreach (Cell cell in sheet.CellsInOrder)
         {
@@ -70,17 +70,15 @@ public static class Relocation
             CellSource? source = cell.Source.Value;
             string old = source?.Says(cell) == true ? source.Line.Text : CellTextWriter.Line(cell), line = Line(workbook, old, from, to, move, runs);
             ImmutableArray<FileLine> leading = source is null ? [] : [.. source.Leading.SelectMany(each => Other(each, sheet, move))];
-            // taken out first: the dictionary takes a cell of which only the line differs for the same
-            cells.Remove(cell.Address);
             if (to.Sheet == sheet.Name)
             {
-                cells.Add(cell.Address, CellSource.Attach(cell, new FileLine(line, source?.Line.End ?? LineEnd.Lf), leading));
+                cells.Add(CellSource.Attach(cell, new FileLine(line, source?.Line.End ?? LineEnd.Lf), leading));
                 continue;
             }
             away.Add((to.Sheet, line));
             order = order.Remove(cell.Address);
         }
-        Sheet moved = sheet with { Cells = cells.ToImmutable(), Order = order };
+        Sheet moved = sheet with { Cells = CellMap.Of(cells), Order = order };
         return sheet.Source.Value is not { } own ? moved
             : moved with { Source = new(own with { Opening = [.. own.Opening.SelectMany(each => Other(each, sheet, move))], Trailing = [.. own.Trailing.SelectMany(each => Other(each, sheet, move))] }) };
     }

@@ -99,14 +99,13 @@ public static class Renaming
 
         int at = workbook.Sheets.IndexOf(workbook.Find(sheet)!);
         Sheet found = workbook.Sheets[at];
-        var cells = found.Cells.ToBuilder();
+        List<Cell> cells = [];
         foreach (Cell cell in found.CellsInOrder)
         {
             if (cell.Source.Value is not { Leading.IsEmpty: false } source) continue;
-            cells.Remove(cell.Address);
-            cells.Add(cell.Address, cell with { Source = new(source.With([.. source.Leading.Select(Line)])) });
+            cells.Add(cell with { Source = new(source.With([.. source.Leading.Select(Line)])) });
         }
-        Sheet changed = found with { Cells = cells.ToImmutable() };
+        Sheet changed = found with { Cells = found.Cells.With(cells) };
         if (found.Source.Value is { } own) changed = changed with { Source = new(own with { Opening = [.. own.Opening.Select(Line)], Trailing = [.. own.Trailing.Select(Line)] }) };
         if (!any) return workbook;
         return WorkbookText.Read(WorkbookText.Write(workbook with { Sheets = workbook.Sheets.SetItem(at, changed) })) is WorkbookRead read ? read.Workbook : workbook;

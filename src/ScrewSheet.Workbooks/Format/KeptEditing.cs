@@ -10,17 +10,16 @@ internal static class KeptEditing
     /// <summary>The sheet with these texts after <c>gives</c>, all taken away when <paramref name="omitted"/>; the same sheet when all stood there already.</summary>
     public static Sheet With(Sheet sheet, IReadOnlyDictionary<CellId, string?> kept, bool omitted, LineEnd newLine)
     {
-        ImmutableDictionary<CellAddress, Cell>.Builder? cells = null;
+        List<Cell> cells = [];
         foreach (Cell cell in sheet.CellsInOrder)
         {
             if (cell.Content is not ResultContent result) continue;
             string? text = omitted ? null : kept.TryGetValue(new CellId(sheet.Name, cell.Address), out string? given) ? given : result.Kept;
             if (text == result.Kept) continue;
-            cells ??= sheet.Cells.ToBuilder();
-            cells[cell.Address] = With(cell, result, text, newLine);
+            cells.Add(With(cell, result, text, newLine));
         }
-        if (cells is null) return sheet;
-        var changed = cells.ToImmutable();
+        if (cells.Count == 0) return sheet;
+        CellMap changed = sheet.Cells.With(cells);
         return sheet with { Cells = changed, Index = sheet.Index with { Cells = changed } };
     }
 

@@ -82,7 +82,7 @@ internal sealed class SheetBuilder(string name, string? title, int firstLine, Fi
     public Sheet Build(ImmutableArray<BrokenLine>.Builder broken)
     {
         columns.RemoveAll(column => ClashesWithCell(column.Column, column.Line, broken));
-        var built = cells.ToImmutableDictionary();
+        var built = CellMap.Over(cells);
         var index = new NameIndex(built, names.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Address, StringComparer.Ordinal), [.. doubledNames]);
         Sheet sheet = new()
         {

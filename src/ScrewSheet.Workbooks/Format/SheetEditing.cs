@@ -28,7 +28,7 @@ internal static class SheetEditing
         int at = sheet.Order.IndexOf(address);
         ImmutableArray<FileLine> leading = old.Source.Value?.Leading ?? [];
         ImmutableArray<FileLine> staying = leading[..RemarksFrom(leading)];
-        var cells = sheet.Cells.Remove(address);
+        var cells = sheet.Cells.Without(address);
         Sheet changed = sheet with { Cells = cells, Order = sheet.Order.RemoveAt(at), Index = sheet.Index.After(cells, old.Name, null, address) };
         return staying.IsEmpty ? changed : GiveToNext(changed, at, staying);
     }
@@ -39,7 +39,7 @@ internal static class SheetEditing
         var cells = sheet.Cells;
         foreach (Cell cell in sheet.CellsInOrder)
         {
-            if (cell.Source.Value?.Says(cell) != true) cells = Put(cells, Adopt(old?.Cells.GetValueOrDefault(cell.Address), cell, newLine));
+            if (cell.Source.Value?.Says(cell) != true) cells = cells.With(Adopt(old?.Cells.GetValueOrDefault(cell.Address), cell, newLine));
         }
         Sheet adopted = ReferenceEquals(cells, sheet.Cells) ? sheet : sheet with { Cells = cells };
         return adopted.Source.Value is null && old is not null ? adopted with { Source = old.Source } : adopted;
@@ -65,12 +65,9 @@ internal static class SheetEditing
     /// <summary>Puts a changed cell where it was.</summary>
     public static Sheet Set(Sheet sheet, Cell old, Cell cell)
     {
-        var cells = Put(sheet.Cells, cell);
+        CellMap cells = sheet.Cells.With(cell);
         return sheet with { Cells = cells, Index = sheet.Index.After(cells, old.Name, cell.Name, cell.Address) };
     }
-
-    /// <summary>Sets a cell even where only its line differs, which the dictionary takes for the same.</summary>
-    private static ImmutableDictionary<CellAddress, Cell> Put(ImmutableDictionary<CellAddress, Cell> cells, Cell cell) => cells.Remove(cell.Address).Add(cell.Address, cell);
 
     private static Sheet Insert(Sheet sheet, Cell cell, string text, LineEnd newLine)
     {
@@ -79,7 +76,7 @@ internal static class SheetEditing
         ImmutableArray<FileLine> leading = [];
         if (at == 0 && sheet.Order.Count > 0) (sheet, leading) = TakeFromFirst(sheet);
         Cell placed = CellSource.Attach(cell, line, leading);
-        var cells = sheet.Cells.Add(cell.Address, placed);
+        var cells = sheet.Cells.With(placed);
         return sheet with { Cells = cells, Order = sheet.Order.Insert(at, cell.Address), Index = sheet.Index.After(cells, null, cell.Name, cell.Address) };
     }
 

@@ -6,10 +6,10 @@ namespace ScrewSheet.Workbooks.Model;
 /// <param name="Cells">The cells it was worked out from.</param>
 /// <param name="Names">The address of each name; of a doubled one, any of its addresses.</param>
 /// <param name="Doubled">Names that more than one cell has.</param>
-internal sealed record NameIndex(ImmutableDictionary<CellAddress, Cell> Cells, ImmutableDictionary<string, CellAddress> Names, ImmutableHashSet<string> Doubled)
+internal sealed record NameIndex(CellMap Cells, ImmutableDictionary<string, CellAddress> Names, ImmutableHashSet<string> Doubled)
 {
     /// <summary>From the cells.</summary>
-    public static NameIndex Of(ImmutableDictionary<CellAddress, Cell> cells)
+    public static NameIndex Of(CellMap cells)
     {
         var names = ImmutableDictionary.CreateBuilder<string, CellAddress>(StringComparer.Ordinal);
         var doubled = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
@@ -26,7 +26,7 @@ internal sealed record NameIndex(ImmutableDictionary<CellAddress, Cell> Cells, I
         name is not null && (Doubled.Contains(name) || (Names.TryGetValue(name, out CellAddress bearer) && bearer != at));
 
     /// <summary>After one cell was changed, added or removed; neither name may clash.</summary>
-    public NameIndex After(ImmutableDictionary<CellAddress, Cell> cells, string? oldName, string? newName, CellAddress at)
+    public NameIndex After(CellMap cells, string? oldName, string? newName, CellAddress at)
     {
         if (oldName == newName) return this with { Cells = cells };
         ImmutableDictionary<string, CellAddress> names = oldName is null ? Names : Names.Remove(oldName);

@@ -15,7 +15,7 @@ public sealed record Sheet
     public ImmutableDictionary<int, int> Widths { get; init; } = ImmutableDictionary<int, int>.Empty;
 
     /// <summary>The cells by address.</summary>
-    public ImmutableDictionary<CellAddress, Cell> Cells { get; init; } = ImmutableDictionary<CellAddress, Cell>.Empty;
+    public CellMap Cells { get; init; } = CellMap.Empty;
 
     /// <summary>The cells in the order of the file.</summary>
     public required ImmutableList<CellAddress> Order { get; init; }

@@ -19,6 +19,9 @@ internal sealed class ExportedBook
 {
     private const double Agreement = 1e-9;
 
+    // one for each thread: what it found out about the library's formulas is the same for every workbook and takes longer than a workbook
+    private static readonly ThreadLocal<ICalculator> Calculators = new(Composition.Calculator);
+
     private ExportedBook(Calculation calculation, XlsxReport report, byte[] bytes) => (Calculation, Report, Bytes) = (calculation, report, bytes);
 
     public Calculation Calculation { get; }
@@ -41,7 +44,7 @@ internal sealed class ExportedBook
 
     public static ExportedBook Of(Workbook workbook, params (string Name, string Value)[] sets)
     {
-        ICalculator calculator = Composition.Calculator();
+        ICalculator calculator = Calculators.Value!;
         Calculation calculation = sets.Length == 0
             ? calculator.Calculate(workbook)
             : Terminal.Commands.Scenario.Calculate(new Shell { Output = TextWriter.Null, Error = TextWriter.Null, Calculator = () => calculator }, workbook, [.. sets.Select(set => $"{set.Name}={set.Value}")]);

@@ -38,7 +38,7 @@ public sealed class ModelRoundTripTests
         return new Sheet
         {
             Name = "Own", Title = extra == 0 ? null : title, Widths = extra == 1 ? ImmutableDictionary<int, int>.Empty : ImmutableDictionary<int, int>.Empty.Add(1, 34).Add(28, 5),
-            Cells = distinct.ToImmutableDictionary(cell => cell.Address), Order = [.. distinct.Select(cell => cell.Address)],
+            Cells = CellMap.Of(distinct), Order = [.. distinct.Select(cell => cell.Address)],
             WhatIfs = extra == 2 ? [new WhatIfBlock(new CellAddress(4, 2), title, [new PlacedText("a: 1, 2", default)], [new PlacedText("b", default)], default)] : [],
         };
     });
@@ -70,16 +70,16 @@ public sealed class ModelRoundTripTests
         Gen.Select(Cells.List[1, 15], Gen.Int[0, 100].List[0, 6]).Sample((cells, removed) =>
         {
             Workbook workbook = Text.Read("screwsheet 1\nsheet Own\n// first\nA1 \"note\"\n\n// last\n");
-            var model = workbook.Sheets[0].Cells;
+            Dictionary<CellAddress, Cell> model = new(workbook.Sheets[0].Cells);
             foreach (Cell cell in cells)
             {
                 workbook = workbook.WithCell("Own", cell);
-                model = model.SetItem(cell.Address, cell);
+                model[cell.Address] = cell;
             }
             foreach (int index in removed)
             {
                 workbook = workbook.WithoutCell("Own", cells[index % cells.Count].Address);
-                model = model.Remove(cells[index % cells.Count].Address);
+                model.Remove(cells[index % cells.Count].Address);
             }
             IEnumerable<string> expected = model.Values.Select(Told).Order(StringComparer.Ordinal);
             Assert.Equal(expected, workbook.Sheets[0].CellsInOrder.Select(Told).Order(StringComparer.Ordinal));

@@ -130,7 +130,7 @@ public sealed class EditingTests
     public void ASheetIsAddedChangedAndRemoved()
     {
         Cell cell = Entry("A1", "=> Placement.peak");
-        Sheet sheet = new() { Name = "Fall", Title = "Falls", Cells = ImmutableDictionary<CellAddress, Cell>.Empty.Add(cell.Address, cell), Order = [cell.Address] };
+        Sheet sheet = new() { Name = "Fall", Title = "Falls", Cells = CellMap.Of([cell]), Order = [cell.Address] };
         Workbook added = Workbook.WithSheet(sheet);
         Assert.Equal(Before + "\n\nsheet Fall \"Falls\"\n\nA1 => Placement.peak\n", Text.Write(added));
         Edited("sheet Placement \"Leaves\"\nwidths A 34\n", "sheet Placement\nwidths A 34, B 9\n", Workbook.WithSheet(Workbook.Sheets[0] with { Title = null, Widths = Workbook.Sheets[0].Widths.Add(2, 9) }));
@@ -142,14 +142,14 @@ public sealed class EditingTests
     {
         Sheet sheet = Workbook.Sheets[0];
         Cell changed = sheet.Cells[Address("B2")] with { Name = "pull" };
-        Edited("B2   peak [kN]=8.5 kN   // from the fall sheet", "B2 pull [kN] = 8.5 kN // from the fall sheet", Workbook.WithSheet(sheet with { Cells = sheet.Cells.SetItem(changed.Address, changed) }));
+        Edited("B2   peak [kN]=8.5 kN   // from the fall sheet", "B2 pull [kN] = 8.5 kN // from the fall sheet", Workbook.WithSheet(sheet with { Cells = sheet.Cells.With(changed) }));
     }
 
     [Fact]
     public void ASheetMadeInMemoryTakesTheLinesOfTheOneItReplaces()
     {
         Cell cell = Entry("B2", "peak [kN] = 8.5 kN // from the fall sheet");
-        Sheet sheet = new() { Name = "Placement", Title = "Leaves", Widths = Workbook.Sheets[0].Widths, Cells = ImmutableDictionary<CellAddress, Cell>.Empty.Add(cell.Address, cell), Order = [cell.Address] };
+        Sheet sheet = new() { Name = "Placement", Title = "Leaves", Widths = Workbook.Sheets[0].Widths, Cells = CellMap.Of([cell]), Order = [cell.Address] };
         Assert.Equal(Before[..Before.IndexOf("B4 arm", StringComparison.Ordinal)], Text.Write(Workbook.WithSheet(sheet)));
     }
 
