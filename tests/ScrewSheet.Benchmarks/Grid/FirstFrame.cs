@@ -3,7 +3,7 @@ using System.Text;
 
 namespace ScrewSheet.Benchmarks.Grid;
 
-/// <summary>From the start of the process to the first screen with the grid in a terminal of its own, against a .NET program that prints one line; both published with code compiled ahead.</summary>
+/// <summary>From the start of the process to the first screen with the grid, against a .NET program that prints one line; each in a terminal of its own, both published with code compiled ahead.</summary>
 internal static class FirstFrame
 {
     private const int Repeats = 15;
@@ -22,7 +22,7 @@ internal static class FirstFrame
             Sample our = new(), their = new();
             for (int i = -2; i < Repeats; i++)
             {
-                double a = Frame(ours, workbook, folder.FullName), b = ColdStart.Process(theirs);
+                double a = Shown($"'{ours}' '{workbook}'", "help", folder.FullName), b = Shown($"'{theirs}'", "one line", folder.FullName);
                 if (i < 0) continue; // files come from the disk the first times
                 our.Add(a);
                 their.Add(b);
@@ -35,11 +35,11 @@ internal static class FirstFrame
         }
     }
 
-    /// <summary>Until the terminal was sent the line of keys, which is drawn last.</summary>
-    private static double Frame(string program, string workbook, string state)
+    /// <summary>Until the terminal was sent a text: of the grid the line of keys, which is drawn last.</summary>
+    private static double Shown(string command, string text, string state)
     {
         // util-linux's script gives it a terminal and hands on what it is sent
-        ProcessStartInfo info = new("script", ["-qfec", $"stty cols 80 rows 24; exec '{program}' '{workbook}'", "/dev/null"]) { RedirectStandardOutput = true, RedirectStandardInput = true };
+        ProcessStartInfo info = new("script", ["-qfec", $"stty cols 80 rows 24; exec {command}", "/dev/null"]) { RedirectStandardOutput = true, RedirectStandardInput = true };
         info.Environment["XDG_STATE_HOME"] = state;
         info.Environment.Remove("DisableRealDriverIO"); // that is for the measurements in this process
         info.Environment["TERM"] = "xterm-256color";
@@ -47,10 +47,10 @@ internal static class FirstFrame
         using Process process = Process.Start(info)!;
         StringBuilder seen = new();
         char[] piece = new char[8192];
-        while (!seen.ToString().Contains("help", StringComparison.Ordinal))
+        while (!seen.ToString().Contains(text, StringComparison.Ordinal))
         {
             int read = process.StandardOutput.Read(piece, 0, piece.Length);
-            if (read == 0) throw new InvalidOperationException($"No grid was shown:\n{seen}");
+            if (read == 0) throw new InvalidOperationException($"{command} did not show \"{text}\":\n{seen}");
             seen.Append(piece, 0, read);
         }
         double time = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
