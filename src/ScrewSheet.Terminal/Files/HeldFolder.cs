@@ -1,9 +1,11 @@
 using System.Diagnostics;
+using System.Runtime.Versioning;
 using Microsoft.Win32.SafeHandles;
 
 namespace ScrewSheet.Terminal.Files;
 
 /// <summary>A folder held by the system's own lock, which ends with the process, however that ends; so what another save left behind there while it is held, nobody is still writing.</summary>
+[UnsupportedOSPlatform("windows")]
 internal sealed class HeldFolder : IHeldFolder
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3), Pause = TimeSpan.FromMilliseconds(10);
