@@ -1,8 +1,14 @@
 namespace ScrewSheet.Terminal.Files;
 
 /// <summary>The file system itself.</summary>
-internal sealed class Disk : IDisk
+/// <param name="patience">How long to wait for another program that saves in the same folder.</param>
+internal sealed class Disk(TimeSpan patience) : IDisk
 {
+    /// <summary>With as much patience as a reader has.</summary>
+    public Disk() : this(TimeSpan.FromSeconds(3))
+    {
+    }
+
     /// <inheritdoc/>
     public bool Exists(string path) => Path.Exists(path) || new FileInfo(path).LinkTarget is not null;
 
@@ -16,7 +22,7 @@ internal sealed class Disk : IDisk
     public void AskToWrite(string path) => new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete).Dispose();
 
     /// <inheritdoc/>
-    public IHeldFolder? Hold(string folder) => OperatingSystem.IsWindows() ? new UnheldFolder() : HeldFolder.Of(folder);
+    public IHeldFolder? Hold(string folder) => OperatingSystem.IsWindows() ? new UnheldFolder() : HeldFolder.Of(folder, patience);
 
     /// <inheritdoc/>
     public IEnumerable<string> Names(string folder) => Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path));

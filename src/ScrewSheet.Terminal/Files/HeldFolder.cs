@@ -8,7 +8,7 @@ namespace ScrewSheet.Terminal.Files;
 [UnsupportedOSPlatform("windows")]
 internal sealed class HeldFolder : IHeldFolder
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3), Pause = TimeSpan.FromMilliseconds(10);
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(10);
 
     // the folder, or null where it cannot be opened; then it can be neither held nor flushed
     private readonly SafeFileHandle? handle;
@@ -20,7 +20,7 @@ internal sealed class HeldFolder : IHeldFolder
 
     /// <summary>Waits for the folder.</summary>
     /// <returns>Null where another program held it all the while.</returns>
-    public static HeldFolder? Of(string folder)
+    public static HeldFolder? Of(string folder, TimeSpan patience)
     {
         // opening something else than a folder may wait for ever
         if (!Directory.Exists(folder) || Native.OpenFolder(folder) is not { } handle) return new HeldFolder(null, false);
@@ -28,7 +28,7 @@ internal sealed class HeldFolder : IHeldFolder
         while (true)
         {
             if (Native.Lock(handle) is { } isAlone) return new HeldFolder(handle, isAlone);
-            if (Stopwatch.GetElapsedTime(began) > Patience) break;
+            if (Stopwatch.GetElapsedTime(began) > patience) break;
             Thread.Sleep(Pause);
         }
         handle.Dispose();

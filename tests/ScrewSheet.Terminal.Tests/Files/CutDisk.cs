@@ -98,7 +98,8 @@ internal sealed class CutDisk(int at, Cut cut, Func<Exception> error, double sha
         IsCut = true;
         if (cut == Cut.Between) between!();
         if (cut is Cut.Fails or Cut.DiesBefore && share > 0) part?.Invoke();
-        if (cut is Cut.FailsAfter or Cut.DiesAfter) work();
+        // what was opened and never handed over is closed
+        if (cut is Cut.FailsAfter or Cut.DiesAfter) (work() as IDisposable)?.Dispose();
         if (cut is Cut.Fails or Cut.FailsAfter) throw error();
         if (cut is Cut.DiesBefore or Cut.DiesAfter) Die();
         return work();

@@ -36,7 +36,7 @@ public sealed class CutSaves(ITestOutputHelper output) : IDisposable
             {
                 foreach ((Cut cut, Func<Exception> error, double share) in Ways())
                 {
-                    CutDisk disk = new(step, cut, error, share);
+                    CutDisk disk = new(step, cut, error, share) { IsQuick = true };
                     Try(scenario, disk, $"{scenario.Name}, step {step}, {cut}, {share}");
                     if (cut is Cut.Fails) steps = Math.Max(steps, disk.Steps.Count);
                     if (disk.IsCut) cuts++;
@@ -55,7 +55,7 @@ public sealed class CutSaves(ITestOutputHelper output) : IDisposable
         {
             File.WriteAllBytes(Book, Old);
             string? other = null;
-            CutDisk disk = new(step, Cut.Between, () => new IOException(), between: () => other = Said(() => SafeWrite.Replace(Book, Old, Third)));
+            CutDisk disk = new(step, Cut.Between, () => new IOException(), between: () => other = Said(() => SafeWrite.Replace(Book, Old, Third, new Disk(TimeSpan.Zero))));
             string? own = Said(() => SafeWrite.Replace(Book, Old, New, disk));
             byte[] now = File.ReadAllBytes(Book);
             Assert.True(own is null ^ other is null, $"step {step}: {own}; {other}");
@@ -125,7 +125,7 @@ public sealed class CutSaves(ITestOutputHelper output) : IDisposable
     {
         Clear();
         scenario.Arrange();
-        CutDisk disk = new(-1, Cut.Fails, Errors[0].Error);
+        CutDisk disk = CutDisk.Whole();
         Said(() => scenario.Save(disk));
         return disk.Steps.Count;
     }
@@ -160,8 +160,8 @@ public sealed class CutSaves(ITestOutputHelper output) : IDisposable
 
     private void NextSaveTidiesUp(Scenario scenario, byte[]? now, string where)
     {
-        if (now is null) SafeWrite.Create(Book, Third);
-        else SafeWrite.Replace(Book, now, Third);
+        if (now is null) SafeWrite.Create(Book, Third, CutDisk.Whole());
+        else SafeWrite.Replace(Book, now, Third, CutDisk.Whole());
         Assert.True(Same(File.ReadAllBytes(Book), Third), where);
         string[] left = Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Where(file => file.EndsWith(".tmp", StringComparison.Ordinal)).ToArray();
         Assert.True(left.Length == 0, $"{where}: {string.Join(", ", left)}");

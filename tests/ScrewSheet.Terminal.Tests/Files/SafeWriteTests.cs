@@ -67,9 +67,9 @@ public sealed class SafeWriteTests : IDisposable
     {
         File.WriteAllText(Book, "old");
         File.WriteAllText(At(".book.0123abcd.tmp"), "being written");
-        using (Assert.IsType<HeldFolder>(HeldFolder.Of(folder)))
+        using (Assert.IsType<HeldFolder>(HeldFolder.Of(folder, TimeSpan.Zero)))
         {
-            UserMistake mistake = Assert.Throws<UserMistake>(() => SafeWrite.Replace(Book, "old"u8.ToArray(), "new"u8.ToArray()));
+            UserMistake mistake = Assert.Throws<UserMistake>(() => SafeWrite.Replace(Book, "old"u8.ToArray(), "new"u8.ToArray(), new Disk(TimeSpan.FromMilliseconds(30))));
             Assert.EndsWith("book was not written: another program has been saving in its folder for some seconds. Try again.", mistake.Message, StringComparison.Ordinal);
         }
         Assert.Equal("old", File.ReadAllText(Book));
@@ -109,7 +109,9 @@ public sealed class SafeWriteTests : IDisposable
     public void AFolderThatCannotBeFlushed_IsASentence_AndTheFileIsNew()
     {
         File.WriteAllText(Book, "old");
-        CutDisk disk = new(8, Cut.Fails, () => new IOException("Input/output error"));
+        CutDisk whole = CutDisk.Whole();
+        SafeWrite.Replace(Book, "old"u8.ToArray(), "old"u8.ToArray(), whole);
+        CutDisk disk = new(whole.Steps.IndexOf("flush folder"), Cut.Fails, () => new IOException("Input/output error"));
         WrittenNotFlushed trouble = Assert.Throws<WrittenNotFlushed>(() => SafeWrite.Replace(Book, "old"u8.ToArray(), "new"u8.ToArray(), disk));
         Assert.Equal("flush folder", disk.Steps[^1]);
         Assert.EndsWith("book is written, but a power cut now may bring back what was there before: input/output error. Check the disk, and save again.", trouble.Message, StringComparison.Ordinal);

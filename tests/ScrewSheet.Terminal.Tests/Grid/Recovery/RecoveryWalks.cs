@@ -8,7 +8,7 @@ public sealed class RecoveryWalks
 {
     private const string Words = "screwsheet 1\n\nsheet S\nA1 = 1 kN\n";
 
-    private static string[] Journals(Walk walk) => Directory.Exists(walk.At("state/unsaved")) ? Directory.GetFiles(walk.At("state/unsaved"), "*.unsaved") : [];
+    private static string[] Journals(Walk walk, string which = "*.unsaved") => Directory.Exists(walk.At("state/unsaved")) ? Directory.GetFiles(walk.At("state/unsaved"), which) : [];
 
     private static string Flat(string screen) => string.Join(' ', screen.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
@@ -55,7 +55,7 @@ public sealed class RecoveryWalks
     {
         using Walk walk = new(Book.Text);
         walk.Go("C2").Enter("5 kN").Go("peak").Enter("peak [kN] = 9 kN").Go("A3").Press(KeyName.Delete).Again().Type("l");
-        Assert.Contains("Fall!C2", walk.Screen.Replace("Fall.C2", "Fall!C2", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("Fall.C2", walk.Screen, StringComparison.Ordinal);
         Assert.Contains("5 kN", walk.Screen, StringComparison.Ordinal);
         Assert.Contains("8.5 kN", walk.Screen, StringComparison.Ordinal);
         Assert.Contains("Exposed length", walk.Screen, StringComparison.Ordinal);
@@ -72,7 +72,7 @@ public sealed class RecoveryWalks
         using Walk walk = new(Book.Text);
         walk.Go("C2").Enter("5 kN").Again().Type("p");
         Assert.Null(walk.Entry("C2"));
-        Assert.Empty(Directory.GetFiles(walk.At("state/unsaved")));
+        Assert.Empty(Journals(walk, "*"));
         walk.Again();
         Assert.IsType<Browsing>(walk.State.Mode);
     }
@@ -196,7 +196,7 @@ public sealed class RecoveryWalks
         using Walk walk = new(Words);
         walk.Enter("5 kN").Ctrl('z').Again();
         Assert.IsType<Browsing>(walk.State.Mode);
-        Assert.Empty(Directory.GetFiles(walk.At("state/unsaved")));
+        Assert.Empty(Journals(walk, "*"));
     }
 
     [Fact]
