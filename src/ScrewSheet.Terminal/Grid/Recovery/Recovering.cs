@@ -72,7 +72,7 @@ internal static class Recovering
         [
             Answer("answer", "back to the question", next => Ask(next.Browse(), Question(next, left, changes))),
             Answer("answer", "take them into the workbook", next => Take(next, left, changes.Count)),
-            .. rows.Take(MostShown).Select(row => new Item(row.What, DiffText.Sentence(row), "", new Nothing())),
+            .. rows.Take(MostShown).Select(row => new Item("", DiffText.Sentence(row), "", new Nothing())),
             .. rows.Skip(MostShown).Take(1).Select(_ => new Item("", $"… and {rows.Length - MostShown} more", "", new Nothing())),
         ];
         return state with { Mode = new Listing($"Not saved on {Moment(left.At)}", items) };

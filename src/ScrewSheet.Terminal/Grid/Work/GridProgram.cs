@@ -119,11 +119,12 @@ internal sealed class GridProgram : IDisposable
         TakeArrived();
     }
 
-    /// <summary>Waits for studies too.</summary>
+    /// <summary>Waits for studies and the journal too.</summary>
     public void SettleStudies(TimeSpan longest)
     {
         Settle(longest);
         studies.Settle(longest);
+        journal.Settle(longest);
         TakeArrived();
     }
 

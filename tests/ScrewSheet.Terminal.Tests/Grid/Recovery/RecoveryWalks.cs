@@ -146,7 +146,7 @@ public sealed class RecoveryWalks
     public void TwoGridsOnOneFile_EachHasItsOwnJournal_AndNoneTouchesTheOthers()
     {
         using Walk walk = new(Words);
-        walk.Enter("5 kN");
+        walk.Enter("5 kN").Settle();
         using (var other = walk.Start(walk.At("book.screwsheet")))
         {
             Assert.IsType<Browsing>(other.State.Mode);
@@ -164,7 +164,7 @@ public sealed class RecoveryWalks
     public void TwoGridsOnOneFile_BothKilled_BothAreOffered_TheNewerFirst()
     {
         using Walk walk = new(Words);
-        walk.Enter("5 kN");
+        walk.Enter("5 kN").Settle();
         using (var other = walk.Start(walk.At("book.screwsheet")))
         {
             Thread.Sleep(20);
@@ -229,8 +229,6 @@ public sealed class RecoveryWalks
         WaitFor(walk, () => walk.State.Notice is { IsTrouble: true });
         Assert.StartsWith("What is typed cannot be kept against a power cut, so save often. ", walk.State.Notice!.Text, StringComparison.Ordinal);
         walk.Enter("6 kN").Settle();
-        Thread.Sleep(50);
-        walk.Settle();
         Assert.Null(walk.State.Notice);
         walk.Ctrl('s');
         Assert.Contains("A2 = 6 kN", walk.Saved, StringComparison.Ordinal);
