@@ -21,6 +21,7 @@ internal static class Program
         ("diff", DiffSpeed.Run),
         ("grid", GridSpeed.Moving),
         ("typing", GridSpeed.Typing),
+        ("journal", JournalSpeed.Run),
         ("first-frame", FirstFrame.Run),
     ];
 

@@ -111,6 +111,18 @@ internal sealed class Desk : IDisposable
     /// <summary>Waits until a file is there and holds a text.</summary>
     public Desk Holds(string name, string text) => Until(_ => File.Exists(At(name)) && Read(name).Contains(text, StringComparison.Ordinal), $"{name} to hold {text}; it holds {(File.Exists(At(name)) ? Read(name) : "nothing")}");
 
+    /// <summary>Waits until a file of a folder holds a text.</summary>
+    public Desk HoldsAny(string folder, string text) => Until(_ => Directory.Exists(At(folder)) && Directory.GetFiles(At(folder), "*.unsaved").Any(file => File.ReadAllText(file).Contains(text, StringComparison.Ordinal)), $"a file in {folder} to hold {text}");
+
+    /// <summary>Kills the program, so that it can put nothing in order, and puts the terminal in order in its place.</summary>
+    public Desk Killed()
+    {
+        Signal("KILL").Sees("[left 137]");
+        // the terminal sends Enter as it is, until it is told otherwise
+        Type("stty sane; printf '\\033[?1049l\\033[?1003l\\033[?1006l\\033[?2004l\\033[?25h'").Press("C-j");
+        return this;
+    }
+
     /// <summary>Waits until the program ended, and holds the terminal against what it was.</summary>
     public Desk Left(int status)
     {

@@ -8,9 +8,13 @@ internal static class BoundedRead
 
     /// <summary>The bytes of the file.</summary>
     /// <exception cref="UserMistake">It cannot be read, is no file or is too large.</exception>
-    public static byte[] All(string path) => FileTrouble.Guard(path, "read", () => Read(path));
+    public static byte[] All(string path) => All(path, MostBytes);
 
-    private static byte[] Read(string path)
+    /// <summary>The bytes of a file that may hold so many.</summary>
+    /// <exception cref="UserMistake">It cannot be read, is no file or is too large.</exception>
+    public static byte[] All(string path, int most) => FileTrouble.Guard(path, "read", () => Read(path, most));
+
+    private static byte[] Read(string path, int most)
     {
         if (Directory.Exists(path)) throw new IOException("is a directory");
         using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
@@ -18,7 +22,7 @@ internal static class BoundedRead
         byte[] block = new byte[64 * 1024];
         for (int got = file.Read(block); got > 0; got = file.Read(block))
         {
-            if (all.Length + got > MostBytes) throw new UserMistake($"{FileTrouble.Quoted(path)} is larger than 32 MB. Split the workbook.");
+            if (all.Length + got > most) throw new UserMistake($"{FileTrouble.Quoted(path)} is larger than {most / 1024 / 1024} MB. Split the workbook.");
             all.Write(block, 0, got);
         }
         return all.ToArray();

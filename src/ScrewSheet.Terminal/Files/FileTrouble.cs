@@ -51,6 +51,6 @@ internal static class FileTrouble
             : $"{name} cannot be written: there is no folder {Quoted(folder)}. Create the folder first.";
     }
 
-    // the system's sentence names the full path once more after a colon; the reason is what stands before it
-    private static string Reason(Exception error) => PlainText.Of(error.Message.Split(" : ")[0].TrimEnd('.')).ToLowerInvariant() + ".";
+    /// <summary>What the system said; it names the full path once more after a colon, which is left out.</summary>
+    internal static string Reason(Exception error) => PlainText.Of(error.Message.Split(" : ")[0].TrimEnd('.')).ToLowerInvariant() + ".";
 }

@@ -33,12 +33,15 @@ internal static class DiffPage
     {
         DiffSection[] sections =
         [
-            new("What the author changed", [.. comparison.Lines.Select(Line), .. comparison.Cells.SelectMany(Cell), .. comparison.Moved.Select(Moved)]),
+            new("What the author changed", [.. Author(new AuthorChanges(comparison.Cells, comparison.Lines, comparison.Moved))]),
             new("What follows from it", [.. Results(comparison)]),
             new("What differs in the library", [.. Library(comparison)]),
         ];
         return sections.Where(section => section.Rows.Count > 0);
     }
+
+    /// <summary>What the author changed.</summary>
+    public static IEnumerable<DiffRow> Author(AuthorChanges changes) => [.. changes.Lines.Select(Line), .. changes.Cells.SelectMany(Cell), .. changes.Moved.Select(Moved)];
 
     /// <summary>One sentence under it all.</summary>
     public static string Summary(Comparison comparison)

@@ -58,12 +58,8 @@ public sealed record Comparison(
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         WorkbookPairs pairs = WorkbookPairs.Of(before.Workbook, after.Workbook);
-        CellComparer cells = new(pairs);
-        ImmutableArray<CellChange> changed = cells.Changes();
-        ResultComparer results = new(before, after, pairs, changed);
-        return new Comparison(before, after, changed, LineComparer.Changes(pairs), [.. pairs.Sheets.SelectMany(Moves)], results.Changes(), results.ByLibrary());
+        AuthorChanges changes = AuthorChanges.Of(pairs);
+        ResultComparer results = new(before, after, pairs, changes.Cells);
+        return new Comparison(before, after, changes.Cells, changes.Lines, changes.Moved, results.Changes(), results.ByLibrary());
     }
-
-    private static IEnumerable<MovedRows> Moves(SheetPair sheet) =>
-        sheet.Rows.IsIdentity ? [] : sheet.Rows.Moves(sheet.After.Name, sheet.Before.Cells.Keys.Select(address => address.Row).Where(row => sheet.Rows.Forward(row) is not null));
 }

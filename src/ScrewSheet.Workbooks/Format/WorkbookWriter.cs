@@ -8,17 +8,19 @@ namespace ScrewSheet.Workbooks.Format;
 /// <summary>Writes a workbook's lines one after the other.</summary>
 internal sealed class WorkbookWriter
 {
-    private readonly ArrayBufferWriter<byte> bytes = new(4096);
+    private const int UsualLine = 48;
+
+    private readonly ArrayBufferWriter<byte> bytes;
     private readonly LineEnd newLine;
     private bool open;
 
-    private WorkbookWriter(LineEnd newLine) => this.newLine = newLine;
+    private WorkbookWriter(LineEnd newLine, int cells) => (this.newLine, bytes) = (newLine, new(4096 + (cells * UsualLine)));
 
     /// <summary>The bytes of the file.</summary>
     public static byte[] Write(Workbook workbook)
     {
         WorkbookSource source = HeadText.Current(workbook);
-        WorkbookWriter writer = new(source.NewLine);
+        WorkbookWriter writer = new(source.NewLine, workbook.Sheets.Sum(sheet => sheet.Order.Count));
         if (source.HasMark) FileText.WriteMark(writer.bytes);
         foreach (HeadLine line in source.HeadLines) writer.Add(line.Line);
         foreach (Sheet sheet in workbook.Sheets) writer.Add(sheet);

@@ -48,6 +48,15 @@ internal sealed class Walk : IDisposable
 
     public GridProgram Start(string? file) => new(new GridSurroundings { Library = own, Shipped = At("shipped"), Remembered = Remembered }, file is null ? null : WorkbookFile.Read(file));
 
+    /// <summary>The program ends without the reader having left, as when it is killed once the journal is written; then it begins anew.</summary>
+    public Walk Again(bool withFile = true)
+    {
+        Program.Dispose();
+        Program = Start(withFile ? At("book.screwsheet") : null);
+        Program.Handle(new Resize(State.Width, State.Height));
+        return Settle();
+    }
+
     public Walk Press(params KeyName[] keys)
     {
         foreach (KeyName key in keys) Program.Handle(new Press(key));

@@ -1,3 +1,4 @@
+using ScrewSheet.Terminal.Grid.Recovery;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
 
@@ -24,6 +25,7 @@ internal static class Dispatch
             Previewed previewed => Tried(fresh, previewed.Preview),
             Written written => (fresh with { Session = written.Session, IsStopped = false }).And(new Calculate(written.Session.Workbook)).Say(written.Said),
             Opened opened => StartPage.Open(fresh, opened.Session),
+            Offered offered => Recovering.Offer(fresh, offered.Left),
             Said said => fresh.Say(said.Text, said.IsTrouble),
             _ => throw new ArgumentOutOfRangeException(nameof(input), input, "No such input."),
         };

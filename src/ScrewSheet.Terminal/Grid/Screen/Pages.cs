@@ -26,6 +26,7 @@ internal static class Pages
         ("Delete", "clear what is selected"),
         ("Space", "all commands, each with a letter"),
         ("the mouse", "press a cell to go there, twice to type, drag to select; drag the right end of a column's head to widen it; press a sheet's name; turn the wheel"),
+        ("what is not saved", "outlives a power cut or a killed program: it is offered when the workbook is opened next; saving, or leaving without it, removes it"),
         ("?", "this page"),
     ];
 

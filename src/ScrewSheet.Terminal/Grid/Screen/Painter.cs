@@ -69,7 +69,7 @@ internal static class Painter
     {
         Entering entering => EntryPicture.Above(entering.Entry, state.Width, layout.DetailRows),
         Commanding => CommandPanel.Lines(state.Width, layout.DetailRows),
-        Confirming confirming => Answers(confirming, state.Width),
+        Confirming confirming => QuestionPicture.Lines(confirming, state.Width),
         Linking linking => detail.Lines.Skip(detail.TopLine(linking, layout.DetailRows)),
         Studying studying => StudyPicture.Middle(studying, state.Width),
         _ => Cut(detail.Lines, state.Width, layout.DetailRows),
@@ -78,12 +78,6 @@ internal static class Painter
     /// <summary>Says so where there is more than has room.</summary>
     private static IEnumerable<ScreenLine> Cut(ImmutableArray<ScreenLine> lines, int width, int rows) => lines.Length <= rows ? lines
         : [.. lines.Take(rows - 1), new LineBuilder(width).Add($" … {lines.Length - rows + 1} more lines: Tab, then Page Down", Ink.Faint).Line()];
-
-    private static IEnumerable<ScreenLine> Answers(Confirming confirming, int width)
-    {
-        yield return new LineBuilder(width).Add(" " + confirming.Question, Ink.Strong).Line();
-        foreach (var answer in confirming.Answers) yield return new LineBuilder(width).Add($"   {char.ToUpperInvariant(answer.Letter)}", Ink.Key).Add("  " + answer.Meaning).Line();
-    }
 
     private static (ImmutableArray<ScreenLine>, (int, int)?) Entry(GridState state, Layout layout)
     {

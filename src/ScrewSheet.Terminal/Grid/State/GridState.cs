@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Terminal.Grid.Recovery;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Grid.State;
@@ -33,6 +34,18 @@ internal sealed record OpenFile(string Path) : Effect;
 /// <summary>Open a copy of a shipped workbook.</summary>
 /// <param name="Name">Its name.</param>
 internal sealed record OpenShipped(string Name) : Effect;
+
+/// <summary>Open changes that were not saved and whose file is not there.</summary>
+/// <param name="Journal">The journal.</param>
+internal sealed record OpenLeft(string Journal) : Effect;
+
+/// <summary>Forget changes that were not saved, now that they are in the open workbook.</summary>
+/// <param name="Left">The changes.</param>
+internal sealed record TookLeft(LeftWork Left) : Effect;
+
+/// <summary>Remove changes that were not saved.</summary>
+/// <param name="Left">The changes.</param>
+internal sealed record PutAway(LeftWork Left) : Effect;
 
 /// <summary>Give a text to other programs.</summary>
 /// <param name="Text">The text.</param>
@@ -141,6 +154,7 @@ internal readonly record struct Layout(int GridRows, int DetailRows, int EntryRo
         int entry = state.Mode is Entering entering ? EntryLines(entering.Entry, state.Width) : 1;
         int rest = Math.Max(4, state.Height - Frame - entry);
         int detail = state.Mode is Commanding ? Math.Clamp(16, 3, rest - 1) : Math.Clamp(rest * 2 / 5, 3, 16);
+        if (state.Mode is Confirming asked) detail = Math.Max(detail, Math.Min(Screen.QuestionPicture.Lines(asked, state.Width).Count, rest - 1));
         // what is said takes its lines from the detail, so that the cells stay where they are
         int said = state.Mode is not Entering && state.Notice is { } notice ? Math.Min(NoticeLines(notice, state.Width) - 1, detail - 1) : 0;
         return new Layout(rest - detail, detail - said, entry + said, Math.Max(10, state.Width - HeadWidth));

@@ -1,3 +1,4 @@
+using ScrewSheet.Terminal.Grid.Recovery;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Terminal.Grid.State;
@@ -110,3 +111,7 @@ internal sealed record Said(string Text, bool IsTrouble = true) : Input;
 /// <summary>A workbook was opened.</summary>
 /// <param name="Session">The session.</param>
 internal sealed record Opened(Session Session) : Input;
+
+/// <summary>Changes were found that a grid did not save.</summary>
+/// <param name="Left">The changes.</param>
+internal sealed record Offered(LeftWork Left) : Input;

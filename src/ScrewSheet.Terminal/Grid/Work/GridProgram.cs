@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Grid.Keys;
+using ScrewSheet.Terminal.Grid.Recovery;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
@@ -33,16 +34,21 @@ internal sealed record GridSurroundings
 
     /// <summary>What is remembered between starts.</summary>
     public required Remembered Remembered { get; init; }
+
+    /// <summary>Where workbooks are saved.</summary>
+    public IDisk Disk { get; init; } = new Disk();
 }
 
 /// <summary>Holds the state, does what it asks for outside, and says when the screen changed. For one thread; results from the calculation wait in a queue.</summary>
 internal sealed class GridProgram : IDisposable
 {
-    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(3), LongestNote = TimeSpan.FromSeconds(1);
     private readonly GridSurroundings surroundings;
     private readonly Recalculator recalculator;
     private readonly StudyWorker studies;
+    private readonly JournalKeeper journal;
     private readonly ConcurrentQueue<Input> arrived = new();
+    private LeftWork? offered;
     private int rescued;
 
     /// <summary>On the start page, or with a file open.</summary>
@@ -53,14 +59,15 @@ internal sealed class GridProgram : IDisposable
         this.surroundings = surroundings;
         recalculator = new Recalculator(() => surroundings.Library, arrived.Enqueue);
         studies = new StudyWorker(() => surroundings.Library, arrived.Enqueue);
+        journal = new JournalKeeper(surroundings.Remembered.Unsaved, arrived.Enqueue);
         State = new GridState
         {
             Lexicon = new Lexicon(() => surroundings.Library),
             Mode = new Browsing(),
-            StartItems = StartPage.Items(surroundings.Remembered.Recent, ShippedWorkbooks.Names(surroundings.Shipped)),
+            StartItems = file is not null ? [] : [.. Recovering.Items(surroundings.Remembered.Unsaved.Found()), .. StartPage.Items(surroundings.Remembered.Recent, ShippedWorkbooks.Names(surroundings.Shipped))],
         };
         State = StartPage.Show(State);
-        if (file is not null) Handle(new Opened(Open(file)));
+        if (file is not null) OpenAndOffer(file);
         if (!surroundings.Remembered.CautionsRead) State = State with { Mode = new Reading("Before you begin", PageName.Cautions, 0, State.Mode) };
     }
 
@@ -77,6 +84,7 @@ internal sealed class GridProgram : IDisposable
     public void Handle(Input input)
     {
         State = Dispatch.Next(State, input);
+        if (State.Session is { } session) journal.Note(session);
         foreach (Effect effect in State.Effects)
         {
             if (!Do(effect)) break;
@@ -111,11 +119,12 @@ internal sealed class GridProgram : IDisposable
         TakeArrived();
     }
 
-    /// <summary>Waits for studies too.</summary>
+    /// <summary>Waits for studies and the journal too.</summary>
     public void SettleStudies(TimeSpan longest)
     {
         Settle(longest);
         studies.Settle(longest);
+        journal.Settle(longest);
         TakeArrived();
     }
 
@@ -126,7 +135,11 @@ internal sealed class GridProgram : IDisposable
     {
         if (HasLeft || State.Session is not { } session || Interlocked.Exchange(ref rescued, 1) != 0) return null;
         Session whole = State.Mode is Entering entering ? Edits.Commit(session, entering.Entry.Typed.Text, out _) : session;
-        return whole.IsUnsaved ? surroundings.Remembered.Rescue(WorkbookText.Write(whole.Workbook)) : null;
+        if (!whole.IsUnsaved) return null;
+        journal.Note(whole);
+        string? path = surroundings.Remembered.Rescue(WorkbookText.Write(whole.Workbook));
+        journal.Settle(LongestNote);
+        return path;
     }
 
     /// <inheritdoc/>
@@ -134,6 +147,8 @@ internal sealed class GridProgram : IDisposable
     {
         recalculator.Dispose();
         studies.Dispose();
+        journal.Dispose();
+        offered?.Dispose();
     }
 
     /// <summary>Does one thing outside; false where what comes after it must not be done.</summary>
@@ -147,9 +162,15 @@ internal sealed class GridProgram : IDisposable
             case TryOut line: recalculator.TryOut(line); return true;
             case SetClipboard clipboard: Copied?.Invoke(clipboard.Text); return true;
             case RememberCautions: surroundings.Remembered.ReadCautions(); return true;
-            case Leave: HasLeft = true; return true;
+            case Leave:
+                HasLeft = true;
+                journal.Drop();
+                return true;
+            case TookLeft taken: journal.TakeOver(taken.Left); return true;
+            case PutAway away: return Tried(() => PutAway(away.Left));
+            case OpenLeft left: return Tried(() => Open(left));
             case WriteFile write: return Tried(() => Write(write));
-            case OpenFile open: return Tried(() => Handle(new Opened(Open(WorkbookFile.Read(open.Path)))));
+            case OpenFile open: return Tried(() => OpenAndOffer(WorkbookFile.Read(open.Path)));
             case OpenShipped shipped: return Tried(() => Handle(new Opened(Open(shipped.Name))));
             default: throw new ArgumentOutOfRangeException(nameof(effect), effect, "No such effect.");
         }
@@ -169,10 +190,40 @@ internal sealed class GridProgram : IDisposable
         }
     }
 
-    private Session Open(WorkbookFile file)
+    private void OpenAndOffer(WorkbookFile file)
     {
         surroundings.Remembered.Opened(file.Path);
-        return Session.Open(file.Workbook, file.Path, file.Bytes);
+        Handle(new Opened(Session.Open(file.Workbook, file.Path, file.Bytes)));
+        Offer(file.Path);
+    }
+
+    /// <summary>Asks about the newest changes of the file that a grid left which is gone, and tells of those of a grid that runs.</summary>
+    private void Offer(string path)
+    {
+        string place = FilePlace.Of(path);
+        foreach (FoundJournal found in surroundings.Remembered.Unsaved.Found().Where(found => found.Path == place))
+        {
+            if (found.IsAlive) Handle(new Said($"Another grid has changes of {FileTrouble.Quoted(path)} that are not saved."));
+            else if (surroundings.Remembered.Unsaved.Claim(found.Id) is { } left)
+            {
+                Handle(new Offered(offered = left));
+                return;
+            }
+        }
+    }
+
+    private void PutAway(LeftWork left)
+    {
+        left.Remove();
+        if (State.Session?.Path is { } path) Offer(path);
+    }
+
+    /// <summary>Changes whose file is not there, or never was: they are offered over an empty workbook.</summary>
+    private void Open(OpenLeft journal)
+    {
+        LeftWork left = surroundings.Remembered.Unsaved.Claim(journal.Journal) ?? throw new UserMistake("These changes are not there any more, or another grid has them.");
+        Handle(new Opened(Session.Open(NewWorkbook.Empty(""), null, ReadOnlyMemory<byte>.Empty)));
+        Handle(new Offered(offered = left));
     }
 
     private Session Open(string shipped) => WorkbookText.Read(ShippedWorkbooks.Read(surroundings.Shipped, shipped)) is WorkbookRead read
@@ -187,16 +238,23 @@ internal sealed class GridProgram : IDisposable
         Workbook workbook = session.IsCalculated ? KeptResults.In(Output.Selection.Of(session.Known!.Calculation, session.Workbook.Sheets)) : session.Workbook;
         byte[] bytes = WorkbookText.Write(workbook);
         string path = write.NewPath ?? session.Path!;
-        if (write.NewPath is not null) SafeWrite.Create(path, bytes);
-        else Replace(path, session.Bytes, bytes);
+        string said = $"Saved {FileTrouble.Quoted(path)}.{(session.IsCalculated ? "" : " The results were not all in, so the file keeps those it had.")}";
+        try
+        {
+            if (write.NewPath is not null) SafeWrite.Create(path, bytes, surroundings.Disk);
+            else Replace(path, session.Bytes, bytes, surroundings.Disk);
+        }
+        catch (WrittenNotFlushed trouble)
+        {
+            said = trouble.Message;
+        }
         surroundings.Remembered.Opened(path);
-        string late = session.IsCalculated ? "" : " The results were not all in, so the file keeps those it had.";
-        Handle(new Written(session with { Workbook = workbook, Saved = workbook, Path = path, Bytes = bytes }, $"Saved {FileTrouble.Quoted(path)}.{late}"));
+        Handle(new Written(session with { Workbook = workbook, Saved = workbook, Path = path, Bytes = bytes }, said));
     }
 
-    private static void Replace(string path, ReadOnlyMemory<byte> expected, byte[] bytes)
+    private static void Replace(string path, ReadOnlyMemory<byte> expected, byte[] bytes, IDisk disk)
     {
         if (!BoundedRead.All(path).AsSpan().SequenceEqual(expected.Span)) throw new UserMistake($"{FileTrouble.Quoted(path)} was changed by another program since it was opened, so nothing was written. Save under another name: Space, then W.");
-        if (!expected.Span.SequenceEqual(bytes)) SafeWrite.Replace(path, expected, bytes);
+        if (!expected.Span.SequenceEqual(bytes)) SafeWrite.Replace(path, expected, bytes, disk);
     }
 }

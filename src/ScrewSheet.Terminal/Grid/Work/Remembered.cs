@@ -1,4 +1,5 @@
 using ScrewSheet.Terminal.Files;
+using ScrewSheet.Terminal.Grid.Recovery;
 
 namespace ScrewSheet.Terminal.Grid.Work;
 
@@ -21,6 +22,9 @@ internal sealed class Remembered(string folder)
 
     /// <summary>The files opened lately that are still there, newest first.</summary>
     public IReadOnlyList<string> Recent => Try<IReadOnlyList<string>>(() => [.. File.ReadLines(At("lately")).Where(path => path.Length > 0 && File.Exists(path)).Take(Most)], []);
+
+    /// <summary>Changes that grids have not saved.</summary>
+    public Journals Unsaved { get; } = new(Path.Combine(folder, "unsaved"));
 
     /// <summary>Remembers that the cautions were read.</summary>
     public void ReadCautions() => Try(() => Write("cautions-read", ""), false);
