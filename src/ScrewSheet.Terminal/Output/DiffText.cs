@@ -23,7 +23,8 @@ internal static class DiffText
         foreach (string line in Wrapping.Lines(DiffPage.Summary(comparison), width)) yield return new StyledLine(line);
     }
 
-    private static string Sentence(DiffRow row)
+    /// <summary>One difference in one line.</summary>
+    public static string Sentence(DiffRow row)
     {
         string change = row switch
         {

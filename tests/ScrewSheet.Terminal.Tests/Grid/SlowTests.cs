@@ -6,6 +6,7 @@ using ScrewSheet.Workbooks.Expressions;
 namespace ScrewSheet.Terminal.Tests.Grid;
 
 /// <summary>A cell that takes long never keeps the keyboard waiting, is named and can be stopped.</summary>
+[Collection(nameof(SlowLibrary))] // its gate is one for all
 public sealed class SlowTests : IDisposable
 {
     private readonly Walk walk = new("screwsheet 1\n\nsheet S\nA1 = 1\nA2 slow_one => Patience(A1)\nA3 => A2 + 1\n", library: FunctionLibrary.Of(typeof(SlowLibrary).Assembly));

@@ -81,7 +81,7 @@ internal static class Painter
 
     private static IEnumerable<ScreenLine> Answers(Confirming confirming, int width)
     {
-        yield return new LineBuilder(width).Add(" " + confirming.Question, Ink.Strong).Line();
+        foreach (string line in Wrapping.Hanging(" ", confirming.Question, width - 1)) yield return new LineBuilder(width).Add(line, Ink.Strong).Line();
         foreach (var answer in confirming.Answers) yield return new LineBuilder(width).Add($"   {char.ToUpperInvariant(answer.Letter)}", Ink.Key).Add("  " + answer.Meaning).Line();
     }
 

@@ -45,6 +45,7 @@ internal static class TitleLine
         string file = session.Path is null ? "no file yet" : PlainText.Of(Path.GetFileName(session.Path));
         string state = (session.IsUnsaved ? " · not saved" : "")
             + (!session.IsCalculated ? stopped ? " · stopped" : " · calculating" : session.Tables.Running is { } running ? $" · {running.What} {(int)(running.Share * 100)} %" : "");
-        return Fit.Cut($" {file}{state} · {session.Workbook.Head.Units} ", Math.Max(10, width * 3 / 5));
+        string reviewed = session is { IsCalculated: true, Known.Reviewed: { Marks.Count: > 0 } marks } ? $" · {marks.Tally.Reviewed} of {marks.Tally.Results} reviewed" : "";
+        return Fit.Cut($" {file}{state}{reviewed} · {session.Workbook.Head.Units} ", Math.Max(10, width * 3 / 5));
     }
 }
