@@ -66,6 +66,16 @@ public sealed class SlowTests : IDisposable
         Assert.Equal(" 2", walk.Face("C1"));
     }
 
+    [Fact]
+    public void TheDetail_NeverWaitsForASlowFunction()
+    {
+        walk.Go("C1").Enter("=> Patience(A1) * 3 + A3").Settle();
+        SlowLibrary.Gate.Reset();
+        walk.Go("C1");
+        Assert.Contains("numbers  Patience(1) · 3 + 2\n", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains("result   5\n", walk.Screen, StringComparison.Ordinal);
+    }
+
     private void Until(Func<bool> holds)
     {
         Stopwatch watch = Stopwatch.StartNew();

@@ -11,22 +11,23 @@ namespace ScrewSheet.Terminal.Grid.Passing;
 
 /// <summary>Something a workbook can be passed on as.</summary>
 /// <param name="Letter">The key that chooses it.</param>
-/// <param name="Meaning">What it is.</param>
+/// <param name="Title">What it is, in a word or two.</param>
+/// <param name="Meaning">What it is, as the menu says.</param>
 /// <param name="Ending">How its file's name ends where nothing else is typed.</param>
 /// <param name="Suffix">What the suggested name has besides that of the workbook.</param>
 /// <param name="Hints">What may be answered to the question where to.</param>
 /// <param name="Make">Makes it.</param>
-internal sealed record PassForm(char Letter, string Meaning, string Ending, string Suffix, ImmutableArray<string> Hints, PassMaking Make)
+internal sealed record PassForm(char Letter, string Title, string Meaning, string Ending, string Suffix, ImmutableArray<string> Hints, PassMaking Make)
 {
     private static readonly ImmutableArray<string> Handouts = ["Its ending says what it becomes: .html for a browser and for paper, .pdf printed by a Chromium or Chrome on this machine, .md for a wiki."];
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<PassForm> All { get; } =
     [
-        new('h', "a handout: every result worked out (.html, .pdf, .md)", ".html", "", Handouts, order => Handout(order, blanks: false)),
-        new('b', "an exercise: the same with blanks to fill in", ".html", "-exercise", Handouts, order => Handout(order, blanks: true)),
-        new('x', "a workbook with live formulas (.xlsx)", ".xlsx", "", ["An .xlsx holds all sheets. Cautions in it are those of now; other givens typed into it bring no new ones."], Xlsx),
-        new('c', "this sheet as a table of values (.csv)", ".csv", "", ["A .csv holds the sheet you are on: its named columns as a table, or else a line for each cell."], Csv),
+        new('h', "A handout", "a handout: every result worked out (.html, .pdf, .md)", ".html", "", Handouts, order => Handout(order, blanks: false)),
+        new('b', "An exercise with blanks", "an exercise: the same with blanks to fill in", ".html", "-exercise", Handouts, order => Handout(order, blanks: true)),
+        new('x', "A workbook with live formulas", "a workbook with live formulas (.xlsx)", ".xlsx", "", ["An .xlsx holds all sheets. Cautions in it are those of now; other givens typed into it bring no new ones."], Xlsx),
+        new('c', "This sheet as a table of values", "this sheet as a table of values (.csv)", ".csv", "", ["A .csv holds the sheet you are on: its named columns as a table, or else a line for each cell."], Csv),
     ];
 
     private static (byte[], string) Handout(PassOrder order, bool blanks)

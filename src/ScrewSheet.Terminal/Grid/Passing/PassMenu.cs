@@ -19,7 +19,7 @@ internal static class PassMenu
 
     private static GridState Ask(GridState state, PassForm form) => state with
     {
-        Mode = new Stepping("Pass it on: " + form.Meaning, [Shown(state.Open)], "Write to", TypedText.Of(Suggested(state.Open, form)), form.Hints, (next, step, typed) => Begin(next, form, step, typed, replace: false)),
+        Mode = new Stepping(form.Title, [Shown(state.Open)], "Write to", TypedText.Of(Suggested(state.Open, form)), form.Hints, (next, step, typed) => Begin(next, form, step, typed, replace: false)),
     };
 
     private static string Shown(Session session) => session.IsUnsaved ? "It holds what is on the screen, with the changes that are not saved." : "It holds what is on the screen.";

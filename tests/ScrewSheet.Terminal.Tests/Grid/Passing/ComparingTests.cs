@@ -17,9 +17,9 @@ public sealed class ComparingTests
         Assert.Contains("as it was last saved", walk.Screen, StringComparison.Ordinal);
         walk.Press(Enter).Settle();
         Listing list = Assert.IsType<Listing>(walk.State.Mode);
-        Assert.Equal(["in all", "changed", "follows", "follows"], list.Items.Select(item => item.Word));
-        Assert.Equal("1 cell the author changed; 2 results with another value.", list.Items[0].Text);
-        Assert.Contains("Fall.B3 exposed: given 40 mm → 45 mm", walk.Screen, StringComparison.Ordinal);
+        Assert.Equal(["in all", "changed", "follows"], list.Items.Select(item => item.Word));
+        Assert.Equal("1 cell the author changed; 1 result with another value.", list.Items[0].Text);
+        Assert.StartsWith("Fall.B3 exposed: given 40 mm ± 10 mm", list.Items[1].Text, StringComparison.Ordinal);
         Assert.Contains("Fall.B4 moment: 340.0 N·m → 382.5 N·m (+12.5 %)", walk.Screen, StringComparison.Ordinal);
         walk.Press(Down, Enter);
         Assert.Equal("B3", walk.State.Open.Cursor.ToString());
