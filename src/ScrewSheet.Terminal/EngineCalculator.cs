@@ -8,7 +8,9 @@ using ScrewSheet.Workbooks.Results;
 namespace ScrewSheet.Terminal;
 
 /// <summary>The engine with one library.</summary>
-internal sealed class EngineCalculator(FunctionLibrary library) : ICalculator
+/// <param name="library">The library.</param>
+/// <param name="studies">What does studies of what it calculated; null for one of its own.</param>
+internal sealed class EngineCalculator(FunctionLibrary library, StudyRunner? studies = null) : ICalculator
 {
     private readonly Calculator calculator = new(library);
 
@@ -19,7 +21,7 @@ internal sealed class EngineCalculator(FunctionLibrary library) : ICalculator
     public FunctionLibrary Library => library;
 
     /// <inheritdoc/>
-    public StudyRunner Studies { get; } = new(library, Environment.ProcessorCount);
+    public StudyRunner Studies { get; } = studies ?? new StudyRunner(library, Environment.ProcessorCount);
 
     /// <inheritdoc/>
     public Calculation Calculate(Workbook workbook) => calculator.Calculate(workbook, CancellationToken.None);

@@ -6,19 +6,41 @@ namespace ScrewSheet.Exports.Steps;
 /// <summary>Worked steps as lines of text for a terminal.</summary>
 public static class StepText
 {
-    /// <summary>The lines of a step in a width, each led by a word that says what it is: <c>formula</c>, <c>by</c>, <c>numbers</c>, <c>result</c>; empty where the line before goes on.</summary>
+    /// <summary>The lines of a step in a width, each led by a word that says what it is: <c>formula</c>, <c>by</c>, <c>with</c>, <c>numbers</c>, <c>result</c>; empty where the line before goes on.</summary>
     /// <param name="step">The step.</param>
     /// <param name="width">Columns for the text; a fraction, a root or a power is not broken.</param>
-    public static IEnumerable<(string Word, string Text)> Lines(WorkedStep step, int width)
+    public static IEnumerable<(string Word, string Text)> Lines(WorkedStep step, int width) => [.. Formula(step, width), .. Calls(step, width), .. Numbers(step, width), .. Result(step, width)];
+
+    /// <summary>The formula alone; nothing where the result could not be bound.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="width">Columns for the text.</param>
+    public static IEnumerable<(string Word, string Text)> Formula(WorkedStep step, int width)
     {
         ArgumentNullException.ThrowIfNull(step);
-        foreach (var line in Chain("formula", null, [step.Formula], width)) yield return line;
+        return Chain("formula", null, [step.Formula], width);
+    }
+
+    /// <summary>The formula with the numbers put in; nothing where that would only repeat it.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="width">Columns for the text.</param>
+    public static IEnumerable<(string Word, string Text)> Numbers(WorkedStep step, int width)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return Chain("numbers", null, [step.Numbers], width);
+    }
+
+    /// <summary>The library functions it calls, with their own numbers.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="width">Columns for the text.</param>
+    public static IEnumerable<(string Word, string Text)> Calls(WorkedStep step, int width)
+    {
+        ArgumentNullException.ThrowIfNull(step);
         foreach (CallStep call in step.Calls)
             foreach (var line in Of(call, width)) yield return line;
         if (step.MoreCalls > 0) yield return ("by", $"and {step.MoreCalls} more");
-        foreach (var line in Chain("numbers", null, [step.Numbers], width)) yield return line;
-        foreach (var line in Chain("result", null, [step.Result], width)) yield return line;
     }
+
+    private static IEnumerable<(string Word, string Text)> Result(WorkedStep step, int width) => Chain("result", null, [step.Result], width);
 
     /// <summary>The pieces side by side in lines of a width; lines after the first begin with as many blanks as asked for.</summary>
     internal static ImmutableArray<string> Wrapped(ImmutableArray<Notation> pieces, int width, int indent = 2)

@@ -58,46 +58,72 @@ internal static class ExportCommand
         ICalculator calculator = shell.Calculator();
         Calculation calculation = calculator.Calculate(workbook);
         List<string> said = [];
-        byte[] bytes = isXlsx ? Xlsx(shell, calculator, calculation, said) : Csv(shell, calculator, calculation, sheet, table, said);
-        target.Write(bytes, shell.Output);
+        byte[] bytes = isXlsx ? Xlsx(Request(calculator, calculation, shell.Stop), said) : Csv(shell, calculator, calculation, sheet, table, said);
+        shell.Output.Write(target.Write(bytes) + "\n");
         foreach (string line in said.SelectMany(line => Wrapping.Lines(line, shell.Width))) shell.Output.Write(line + "\n");
         shell.Output.Flush();
         WorkbookFile.ReportFaults(shell, path, calculation);
         return !calculation.Faults.IsEmpty || calculation.Cells.Values.Any(cell => cell.Fault is not null || Verdict.Fails(cell)) ? ExitCode.Bad : ExitCode.Fine;
     }
 
-    private static byte[] Xlsx(Shell shell, ICalculator calculator, Calculation calculation, List<string> said)
+    /// <summary>What an xlsx is made from.</summary>
+    public static XlsxRequest Request(ICalculator calculator, Calculation calculation, CancellationToken stop, IProgress<double>? progress = null)
     {
         Selection selection = Selection.Of(calculation, calculation.Workbook.Sheets);
-        XlsxRequest request = new()
+        return new XlsxRequest
         {
             Calculation = calculation,
             Library = calculator.Library,
             Math = new LibraryMath(calculator, calculation.Workbook.Head.Units),
-            Tables = TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(calculation.Workbook.Head.Units, All: false), shell.Stop),
+            Tables = TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(calculation.Workbook.Head.Units, All: false), stop, progress),
             FormatOf = selection.Digits.FormatOf,
             Warnings = [TextReport.Caution, .. FromMemory.In(selection.Cells).Select(line => $"From memory, not compared with its source: {line}")],
         };
+    }
+
+    /// <summary>The bytes of an xlsx, and what became of its results.</summary>
+    public static (byte[] Bytes, XlsxReport Report) Xlsx(XlsxRequest request)
+    {
         using MemoryStream bytes = new();
         XlsxReport report = Calculator.WithRoom(() => XlsxExport.Write(request, bytes));
-        said.Add($"{Count(report.LiveResults)} of {Count(report.Results)} results are formulas{(report.Entries == 0 ? "" : $", and {Count(report.LiveEntries)} of {Count(report.Entries)} entries of what-if tables")}.");
+        return (bytes.ToArray(), report);
+    }
+
+    /// <summary>How many of its results are formulas, in a sentence.</summary>
+    public static string Live(XlsxReport report) =>
+        $"{Count(report.LiveResults)} of {Count(report.Results)} results are formulas{(report.Entries == 0 ? "" : $", and {Count(report.LiveEntries)} of {Count(report.Entries)} entries of what-if tables")}.";
+
+    private static byte[] Xlsx(XlsxRequest request, List<string> said)
+    {
+        (byte[] bytes, XlsxReport report) = Xlsx(request);
+        said.Add(Live(report));
         said.AddRange(report.Fixed.Take(MostReasons).Select(result => PlainText.Of($"value: {result.Label}: {result.Why}")));
         if (report.Fixed.Length > MostReasons) said.Add($"and {Count(report.Fixed.Length - MostReasons)} more, all listed on the first sheet.");
         said.AddRange(report.Left.Select(PlainText.Of));
-        return bytes.ToArray();
+        return bytes;
     }
 
     private static byte[] Csv(Shell shell, ICalculator calculator, Calculation calculation, string? sheet, string? table, List<string> said)
     {
-        using StringWriter text = new(CultureInfo.InvariantCulture);
         if (table is not null)
         {
+            using StringWriter text = new(CultureInfo.InvariantCulture);
             CsvExport.Write(Table(calculation, TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(calculation.Workbook.Head.Units, All: false), shell.Stop), sheet, table), text);
             return new UTF8Encoding(false).GetBytes(text.ToString());
         }
         Sheet wanted = sheet is not null ? CellNames.Sheet(calculation.Workbook, sheet) : calculation.Workbook.Sheets is [{ } only] ? only
             : throw new UserMistake($"A CSV file holds one sheet: say which with --sheet. There are: {string.Join(", ", calculation.Workbook.Sheets.Select(each => PlainText.Of(each.Name)))}.");
-        int outside = CsvExport.Write(calculation, wanted, text);
+        return Csv(calculation, wanted, said);
+    }
+
+    /// <summary>The bytes of a sheet as CSV.</summary>
+    /// <param name="calculation">The workbook, calculated.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="said">What a reader must be told about it.</param>
+    public static byte[] Csv(Calculation calculation, Sheet sheet, List<string> said)
+    {
+        using StringWriter text = new(CultureInfo.InvariantCulture);
+        int outside = CsvExport.Write(calculation, sheet, text);
         if (outside > 0) said.Add($"{Count(outside)} {(outside == 1 ? "cell stands" : "cells stand")} outside the named columns and {(outside == 1 ? "is" : "are")} not in the table; run --format csv prints every cell.");
         return new UTF8Encoding(false).GetBytes(text.ToString());
     }

@@ -1,8 +1,4 @@
 using System.CommandLine;
-using System.Text;
-using ScrewSheet.Engine;
-using ScrewSheet.Exports.Html;
-using ScrewSheet.Exports.Markdown;
 using ScrewSheet.Exports.Pages;
 using ScrewSheet.Exports.Steps;
 using ScrewSheet.Quantities.Units;
@@ -61,25 +57,20 @@ internal static class HandoutCommand
 
     private static int Write(Shell shell, string path, Wanted wanted)
     {
-        string output = wanted.Output, ending = Path.GetExtension(output).ToLowerInvariant();
-        if (ending is not (".html" or ".htm" or ".md" or ".pdf")) throw new UserMistake($"{FileTrouble.Quoted(output)} has no ending that says what to write. End it with .html, .md or .pdf.");
-        // looked for before anything is computed
-        string? browser = ending == ".pdf" ? Printing.Browser(Environment.GetEnvironmentVariable(Printing.Variable), Environment.GetEnvironmentVariable("PATH")) : null;
+        HandoutFile handout = HandoutFile.At(wanted.Output);
         Workbook workbook = WorkbookFile.Read(path).Workbook;
-        OutputFile target = OutputFile.Claim(output, wanted.Replace);
+        OutputFile target = OutputFile.Claim(wanted.Output, wanted.Replace);
         if (wanted.System is { } chosen) workbook = workbook with { Head = workbook.Head with { Units = chosen } };
         ICalculator calculator = shell.Calculator();
         Calculation calculation = calculator.Calculate(workbook);
         HandoutRequest request = Request(calculator, calculation, new UnitChoice(workbook.Head.Units, wanted.System is not null), wanted.Blanks, shell.Stop) with { Author = wanted.Author, Date = wanted.Date };
-        string text = Calculator.WithRoom(() => ending == ".md" ? HandoutMarkdown.Write(request) : HandoutHtml.Write(request));
-        byte[] bytes = browser is null ? Encoding.UTF8.GetBytes(text) : Printing.Pdf(text, browser);
-        target.Write(bytes, shell.Output);
+        shell.Output.Write(target.Write(handout.Bytes(request, shell.Stop)) + "\n");
         WorkbookFile.ReportFaults(shell, path, calculation);
         return !calculation.Faults.IsEmpty || workbook.Sheets.SelectMany(calculation.Of).Any(Verdict.IsBad) ? ExitCode.Bad : ExitCode.Fine;
     }
 
     /// <summary>What a handout is made from.</summary>
-    public static HandoutRequest Request(ICalculator calculator, Calculation calculation, UnitChoice units, bool blanks, CancellationToken stop) => new()
+    public static HandoutRequest Request(ICalculator calculator, Calculation calculation, UnitChoice units, bool blanks, CancellationToken stop, IProgress<double>? progress = null) => new()
     {
         Tools = new StepTools
         {
@@ -90,7 +81,7 @@ internal static class HandoutCommand
             Units = units,
             Blanks = blanks,
         },
-        Tables = TablesForExport.Of(calculator.Studies, calculation, units, stop),
+        Tables = TablesForExport.Of(calculator.Studies, calculation, units, stop, progress),
         MadeWith = $"screwsheet {ProductVersion.Text}",
     };
 }

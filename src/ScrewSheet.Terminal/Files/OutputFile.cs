@@ -18,12 +18,13 @@ internal sealed class OutputFile
         return replace ? new OutputFile(path, BoundedRead.All(path)) : throw new UserMistake($"{FileTrouble.Quoted(path)} is there already and was left as it is. Choose another name, or say --replace.");
     }
 
-    /// <summary>Writes it and says so.</summary>
+    /// <summary>Writes it.</summary>
+    /// <returns>A sentence that says so.</returns>
     /// <exception cref="UserMistake">It cannot be written, or changed since it was claimed.</exception>
-    public void Write(byte[] bytes, TextWriter output)
+    public string Write(byte[] bytes)
     {
         if (before is null) SafeWrite.Create(path, bytes);
         else SafeWrite.Replace(path, before, bytes);
-        output.Write($"{(before is null ? "Wrote" : "Replaced")} {PlainText.Of(path)}.\n");
+        return $"{(before is null ? "Wrote" : "Replaced")} {PlainText.Of(path)}.";
     }
 }

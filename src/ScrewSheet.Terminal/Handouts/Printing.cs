@@ -28,15 +28,20 @@ internal static class Printing
     }
 
     /// <summary>The bytes of the PDF.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="browser">What <see cref="Browser"/> found.</param>
+    /// <param name="stop">Stops the browser.</param>
     /// <exception cref="UserMistake">The browser did not print.</exception>
-    public static byte[] Pdf(string html, string browser)
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static byte[] Pdf(string html, string browser, CancellationToken stop = default)
     {
         string folder = Directory.CreateTempSubdirectory("screwsheet-").FullName;
         try
         {
             string page = Path.Combine(folder, "handout.html"), pdf = Path.Combine(folder, "handout.pdf");
             File.WriteAllText(page, html);
-            Print(browser, folder, page, pdf);
+            Print(browser, folder, page, pdf, stop);
+            stop.ThrowIfCancellationRequested();
             return File.Exists(pdf) ? Undated(File.ReadAllBytes(pdf)) : throw new UserMistake($"{FileTrouble.Quoted(browser)} did not print the handout. Write it as .html and print it from a browser.");
         }
         finally
@@ -56,7 +61,7 @@ internal static class Printing
         return pdf;
     }
 
-    private static void Print(string browser, string folder, string page, string pdf)
+    private static void Print(string browser, string folder, string page, string pdf, CancellationToken stop)
     {
         ProcessStartInfo start = new(browser) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         string[] arguments =
@@ -74,11 +79,24 @@ internal static class Printing
             process.ErrorDataReceived += (_, _) => { };
             process.BeginOutputReadLine();
             process.BeginErrorReadLine();
-            if (!process.WaitForExit(Longest)) process.Kill(entireProcessTree: true);
+            using CancellationTokenRegistration stopping = stop.Register(() => End(process));
+            if (!process.WaitForExit(Longest)) End(process);
         }
         catch (Exception error) when (error is ExternalException or InvalidOperationException)
         {
             throw new UserMistake($"{FileTrouble.Quoted(browser)} could not be started. Write the handout as .html and print it from a browser.");
+        }
+    }
+
+    private static void End(Process process)
+    {
+        try
+        {
+            process.Kill(entireProcessTree: true);
+        }
+        catch (Exception error) when (error is ExternalException or InvalidOperationException or AggregateException)
+        {
+            // it has ended by itself meanwhile
         }
     }
 

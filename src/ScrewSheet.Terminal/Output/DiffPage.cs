@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using ScrewSheet.Workbooks.Comparing;
 using ScrewSheet.Workbooks.Diagnostics;
@@ -18,7 +19,8 @@ internal sealed record DiffNames(string Before, string After);
 /// <param name="After">As it is, or null.</param>
 /// <param name="Note">What is to be said besides, or empty.</param>
 /// <param name="IsBad">True for what a reader must not miss.</param>
-internal sealed record DiffRow(string Where, string What, string? Before, string? After, string Note = "", bool IsBad = false);
+/// <param name="At">The cell of the later version it is about; null where it is about none.</param>
+internal sealed record DiffRow(string Where, string What, string? Before, string? After, string Note = "", bool IsBad = false, CellId? At = null);
 
 /// <summary>Differences of one kind.</summary>
 /// <param name="Title">The kind.</param>
@@ -28,14 +30,17 @@ internal sealed record DiffSection(string Title, IReadOnlyList<DiffRow> Rows);
 /// <summary>The differences of two versions, put in words for people.</summary>
 internal static class DiffPage
 {
+    /// <summary>The kinds, in order.</summary>
+    public static ImmutableArray<string> Titles { get; } = ["What the author changed", "What follows from it", "What differs in the library"];
+
     /// <summary>The kinds of which there are any.</summary>
     public static IEnumerable<DiffSection> Of(Comparison comparison)
     {
         DiffSection[] sections =
         [
-            new("What the author changed", [.. Author(new AuthorChanges(comparison.Cells, comparison.Lines, comparison.Moved))]),
-            new("What follows from it", [.. Results(comparison)]),
-            new("What differs in the library", [.. Library(comparison)]),
+            new(Titles[0], [.. Author(new AuthorChanges(comparison.Cells, comparison.Lines, comparison.Moved))]),
+            new(Titles[1], [.. Results(comparison)]),
+            new(Titles[2], [.. Library(comparison)]),
         ];
         return sections.Where(section => section.Rows.Count > 0);
     }
@@ -66,7 +71,7 @@ internal static class DiffPage
     private static IEnumerable<DiffRow> Cell(CellChange cell)
     {
         string where = $"{cell.After ?? cell.Before}{(cell.Name is null ? "" : " " + cell.Name)}";
-        return cell.Changes.Select(change => Row(where, change));
+        return cell.Changes.Select(change => Row(where, change) with { At = cell.After });
     }
 
     private static DiffRow Row(string where, TextChange change) => new(PlainText.Of(where), change.What, Plain(change.Before), Plain(change.After));
@@ -86,7 +91,7 @@ internal static class DiffPage
         foreach (ResultChange result in comparison.Results)
         {
             string[] notes = [result.Relative is { } relative ? Percent(relative) : "", result.ByAuthor ? "the author changed it" : ""];
-            yield return new DiffRow(Named(result.After), "", Shown(before, result.Before), Shown(after, result.After), string.Join(", ", notes.Where(note => note.Length > 0)), result.After.Fault is not null || Verdict.Fails(result.After));
+            yield return new DiffRow(Named(result.After), "", Shown(before, result.Before), Shown(after, result.After), string.Join(", ", notes.Where(note => note.Length > 0)), result.After.Fault is not null || Verdict.Fails(result.After), result.After.Id);
         }
     }
 
@@ -97,7 +102,7 @@ internal static class DiffPage
         if (comparison.Library.IsEmpty) yield break;
         Selection after = Selection.Of(comparison.After, comparison.After.Workbook.Sheets);
         foreach (LibraryChange change in comparison.Library)
-            yield return new DiffRow(Named(change.After), "kept as", Plain(Kept(change.Before)), Plain(Kept(change.After)), $"this version computes {Shown(after, change.After)} from either");
+            yield return new DiffRow(Named(change.After), "kept as", Plain(Kept(change.Before)), Plain(Kept(change.After)), $"this version computes {Shown(after, change.After)} from either", At: change.After.Id);
     }
 
     private static string Kept(CellResult cell) => ((ResultContent)cell.Cell.Content).Kept ?? "";

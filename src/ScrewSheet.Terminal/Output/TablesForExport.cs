@@ -20,15 +20,16 @@ internal static class TablesForExport
 
     /// <summary>Every table of the file, worked out.</summary>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static ImmutableArray<ComputedTable> Of(StudyRunner studies, Calculation calculation, UnitChoice units, CancellationToken stop)
+    public static ImmutableArray<ComputedTable> Of(StudyRunner studies, Calculation calculation, UnitChoice units, CancellationToken stop, IProgress<double>? progress = null)
     {
+        int all = calculation.Workbook.Sheets.Sum(sheet => sheet.WhatIfs.Length);
         var tables = ImmutableArray.CreateBuilder<ComputedTable>();
         foreach (Sheet sheet in calculation.Workbook.Sheets)
         {
             foreach (WhatIfBlock block in sheet.WhatIfs)
             {
                 StudyOutcome<WhatIfRequest> request = WhatIfRequest.Of(block, sheet.Name);
-                StudyOutcome<WhatIfTable> table = request.IsAnswered ? studies.WhatIf(calculation, request.Answer, null, stop) : request.Fault;
+                StudyOutcome<WhatIfTable> table = request.IsAnswered ? studies.WhatIf(calculation, request.Answer, progress is null ? null : new PartOfWork(progress, (double)tables.Count / all, (double)(tables.Count + 1) / all), stop) : request.Fault;
                 ComputedTable empty = new() { Sheet = sheet.Name, Anchor = block.Anchor, Title = block.Title };
                 tables.Add(table.IsAnswered ? Filled(empty, table.Answer, units) : empty with { Fault = table.Fault.Sentence });
             }

@@ -33,11 +33,14 @@ internal static class ConflictText
         int start = first.SkipBlanks(0, first.Text.Length), end = CellLine.AddressEnd(first.Text, start);
         CellAddress.TryParse(first.Span(start, end), out CellAddress address);
         Place place = first.At(start, end);
-        string ours = SideOf(text.Text, Ours), theirs = SideOf(text.Text, Theirs);
+        (string ours, string theirs) = Versions(text.Text);
         string? name = NameOf(ours, address) ?? NameOf(theirs, address);
         Fault fault = MergeFaults.Conflict(first.At(start, first.TrimEnd(start, first.Text.Length)), Shown(ours), Shown(theirs));
         return new CellReading(new Cell { Address = address, Name = name, Content = new BrokenContent(text.Text, fault), Place = place }, null, place);
     }
+
+    /// <summary>Both versions of a cell: what follows its address; empty where that version has no such cell.</summary>
+    public static (string Ours, string Theirs) Versions(string text) => (SideOf(text, Ours), SideOf(text, Theirs));
 
     /// <summary>What is wrong with whole lines in two versions.</summary>
     public static Fault LinesFault(string text, int number)

@@ -78,4 +78,7 @@ public sealed record BrokenContent(string Text, Fault Fault) : CellContent
 
     /// <summary>True for two versions of the cell that a merge could not choose between.</summary>
     public bool IsConflict => Format.ConflictText.IsCell(Text);
+
+    /// <summary>The two versions of a conflict, each as it would be typed into the cell, empty where that version has no such cell; null for any other line.</summary>
+    public (string Ours, string Theirs)? Versions => IsConflict ? Format.ConflictText.Versions(Text) : null;
 }

@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using ScrewSheet.Workbooks.Model;
+
 namespace ScrewSheet.Workbooks.Reviewing;
 
 /// <summary>That a person has checked a result: <c>reviewed KM 2026-11-25 HASH</c>, directly above the cell.</summary>
@@ -19,6 +22,11 @@ public sealed record CellReview(ReviewMark Mark, string? Broken)
         ? $"reviewed by {Mark.Initials}, {Mark.Date}"
         : $"the review by {Mark.Initials} of {Mark.Date} no longer holds: {Broken}.";
 }
+
+/// <summary>The marks of a calculated workbook.</summary>
+/// <param name="Marks">Every cell that has any, each mark with whether it holds.</param>
+/// <param name="Tally">How much is reviewed.</param>
+public sealed record ReviewOverview(IReadOnlyDictionary<CellId, ImmutableArray<CellReview>> Marks, ReviewTally Tally);
 
 /// <summary>How much of a workbook is reviewed.</summary>
 /// <param name="Results">How many results there are.</param>

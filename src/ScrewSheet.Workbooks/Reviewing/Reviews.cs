@@ -22,18 +22,24 @@ public sealed class Reviews(Calculation calculation)
         calculation.Workbook.Find(id.Sheet)?.Cells.GetValueOrDefault(id.Address) is { } cell ? [.. ReviewLine.Above(cell).Select(mark => new CellReview(mark, BrokenBy(id, mark)))] : [];
 
     /// <summary>How much of the workbook is reviewed.</summary>
-    public ReviewTally Tally()
+    public ReviewTally Tally() => Overview().Tally;
+
+    /// <summary>All marks, and how much of the workbook is reviewed.</summary>
+    public ReviewOverview Overview()
     {
+        Dictionary<CellId, ImmutableArray<CellReview>> all = [];
         int results = 0, reviewed = 0, broken = 0;
         foreach (CellResult cell in calculation.Cells.Values)
         {
+            bool isResult = cell.Cell.Content is ResultContent;
+            if (isResult) results++;
             ImmutableArray<CellReview> marks = Of(cell.Id);
+            if (marks.IsEmpty) continue;
+            all.Add(cell.Id, marks);
             broken += marks.Count(mark => !mark.Holds);
-            if (cell.Cell.Content is not ResultContent) continue;
-            results++;
-            if (marks.Any(mark => mark.Holds)) reviewed++;
+            if (isResult && marks.Any(mark => mark.Holds)) reviewed++;
         }
-        return new ReviewTally(results, reviewed, broken);
+        return new ReviewOverview(all, new ReviewTally(results, reviewed, broken));
     }
 
     /// <summary>The workbook with a mark above a cell; an earlier one of the same person is replaced.</summary>
@@ -44,19 +50,51 @@ public sealed class Reviews(Calculation calculation)
     /// <exception cref="ArgumentException">The initials or the date are none.</exception>
     public Workbook Mark(CellId id, string initials, string date, out Fault? fault)
     {
+        Workbook marked = Mark([id], initials, date, out ImmutableArray<CellId> left);
+        fault = left.IsEmpty ? null : MergeFaults.NotReviewable(id.ToString());
+        return marked;
+    }
+
+    /// <summary>The same for several cells.</summary>
+    /// <param name="ids">The cells.</param>
+    /// <param name="initials">Who.</param>
+    /// <param name="date">When.</param>
+    /// <param name="left">Those that cannot be marked: no result, or one without a value.</param>
+    /// <exception cref="ArgumentException">The initials or the date are none.</exception>
+    public Workbook Mark(IEnumerable<CellId> ids, string initials, string date, out ImmutableArray<CellId> left)
+    {
+        ArgumentNullException.ThrowIfNull(ids);
         if (!AreInitials(initials)) throw new ArgumentException("They are no initials.", nameof(initials));
         if (!IsDate(date)) throw new ArgumentException("It is no date.", nameof(date));
         Workbook workbook = calculation.Workbook;
-        fault = null;
-        if (calculation.Cells.GetValueOrDefault(id)?.Value is null || contents.HashOf(id) is not { } hash)
+        var unmarked = ImmutableArray.CreateBuilder<CellId>();
+        foreach (CellId id in ids)
         {
-            fault = MergeFaults.NotReviewable(id.ToString());
-            return workbook;
+            if (calculation.Cells.GetValueOrDefault(id)?.Value is not null && contents.HashOf(id) is { } hash)
+                workbook = Change(workbook, id.Sheet, (sheet, newLine) => MarkEditing.With(sheet, id.Address, new ReviewMark(initials, date, hash.ToString()), newLine));
+            else unmarked.Add(id);
         }
-        Sheet sheet = workbook.Find(id.Sheet)!;
-        Sheet marked = MarkEditing.With(sheet, id.Address, new ReviewMark(initials, date, hash.ToString()), workbook.Source.Value?.NewLine ?? LineEnd.Lf);
-        Workbook changed = workbook with { Sheets = workbook.Sheets.Replace(sheet, marked) };
-        return WorkbookText.Read(WorkbookText.Write(changed)) is WorkbookRead read ? read.Workbook : throw new InvalidOperationException("A workbook with a mark cannot be read again.");
+        left = unmarked.ToImmutable();
+        return workbook;
+    }
+
+    /// <summary>A workbook without the marks of some cells; the same one where they have none.</summary>
+    /// <param name="workbook">The workbook.</param>
+    /// <param name="ids">The cells.</param>
+    /// <param name="only">The one mark that goes; null for all.</param>
+    public static Workbook Without(Workbook workbook, IEnumerable<CellId> ids, ReviewMark? only = null)
+    {
+        ArgumentNullException.ThrowIfNull(workbook);
+        ArgumentNullException.ThrowIfNull(ids);
+        foreach (CellId id in ids) workbook = Change(workbook, id.Sheet, (sheet, newLine) => MarkEditing.Without(sheet, id.Address, mark => only is null || mark == only, newLine));
+        return workbook;
+    }
+
+    private static Workbook Change(Workbook workbook, string name, Func<Sheet, LineEnd, Sheet> change)
+    {
+        if (workbook.Find(name) is not { } sheet) return workbook;
+        Sheet changed = change(sheet, workbook.Source.Value?.NewLine ?? LineEnd.Lf);
+        return ReferenceEquals(changed, sheet) ? workbook : workbook with { Sheets = workbook.Sheets.Replace(sheet, changed) };
     }
 
     /// <summary>True for one to twelve letters, points or hyphens between them.</summary>

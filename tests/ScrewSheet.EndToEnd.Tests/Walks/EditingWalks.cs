@@ -13,7 +13,7 @@ public sealed class EditingWalks
         desk.Go("C2").Type("extra => peak * 2").Sees("gives    17 kN").Press("Enter").Sees("not saved");
         desk.Press("C-z").Sees("Took back the entry in C2").Press("C-y").Sees("again").Press("C-s").Sees("Saved fall.screwsheet").Leave();
         Assert.Contains("C2 extra => peak * 2 gives 17 kN\n", desk.Read("fall.screwsheet"), StringComparison.Ordinal);
-        desk.Start("fall.screwsheet").Sees("17 kN").Go("extra").Sees("numbers  8.5 kN * 2").Leave();
+        desk.Start("fall.screwsheet").Sees("17 kN").Go("extra").Sees("numbers  8.5 kN · 2").Leave();
     }
 
     [Theory]

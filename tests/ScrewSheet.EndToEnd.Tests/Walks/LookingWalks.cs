@@ -8,7 +8,7 @@ public sealed class LookingWalks
     {
         using Desk desk = new(cautionsRead: false);
         desk.Start().Sees("People can be hurt").Press("Enter").Sees("An empty workbook").Press("Enter").Sees("no file yet");
-        desk.Line("load [kN] = 6 kN").Line("arm = 30 mm").Line("moment [N·m] => load * arm").Sees("180 N·m").Press("Up").Sees("numbers  6 kN * 30 mm");
+        desk.Line("load [kN] = 6 kN").Line("arm = 30 mm").Line("moment [N·m] => load * arm").Sees("180 N·m").Press("Up").Sees("numbers  6 kN · 30 mm");
         desk.Press("C-q").Sees("changes that are not saved").Type("s").Sees("Save as").Line("mine").Left(0);
         Assert.Contains("A3 moment [N·m] => load * arm gives 180 N·m\n", desk.Read("mine.screwsheet"), StringComparison.Ordinal);
         desk.Start().Sees("mine.screwsheet").Press("Down", "Enter").Sees("180 N·m").Leave();

@@ -24,8 +24,8 @@ public sealed class BrowsingTests
         using Walk walk = new(Book.Text);
         walk.Go("moment");
         Assert.Contains("B4 moment · result · Torque · shown in N·m, 1 decimal", walk.Screen, StringComparison.Ordinal);
-        Assert.Contains(" formula  peak * exposed", walk.Screen, StringComparison.Ordinal);
-        Assert.Contains(" numbers  8.5 kN * 40 mm", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains(" formula  peak · exposed", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains(" numbers  8.5 kN · 40 mm", walk.Screen, StringComparison.Ordinal);
         Assert.Contains(" result   340.0 N·m", walk.Screen, StringComparison.Ordinal);
         Assert.Matches(@"uses +peak 8.5 kN +exposed 40 mm", walk.Screen);
         Assert.Matches(@"used by +strong holds +weak FAILS", walk.Screen);

@@ -6,6 +6,7 @@ using ScrewSheet.Workbooks.Expressions;
 namespace ScrewSheet.Terminal.Tests.Grid;
 
 /// <summary>A cell that takes long never keeps the keyboard waiting, is named and can be stopped.</summary>
+[Collection(nameof(SlowLibrary))] // its gate is one for all
 public sealed class SlowTests : IDisposable
 {
     private readonly Walk walk = new("screwsheet 1\n\nsheet S\nA1 = 1\nA2 slow_one => Patience(A1)\nA3 => A2 + 1\n", library: FunctionLibrary.Of(typeof(SlowLibrary).Assembly));
@@ -63,6 +64,16 @@ public sealed class SlowTests : IDisposable
         Assert.Contains("gives    2", walk.Screen, StringComparison.Ordinal);
         walk.Press(KeyName.Enter).Settle();
         Assert.Equal(" 2", walk.Face("C1"));
+    }
+
+    [Fact]
+    public void TheDetail_NeverWaitsForASlowFunction()
+    {
+        walk.Go("C1").Enter("=> Patience(A1) * 3 + A3").Settle();
+        SlowLibrary.Gate.Reset();
+        walk.Go("C1");
+        Assert.Contains("numbers  Patience(1) · 3 + 2\n", walk.Screen, StringComparison.Ordinal);
+        Assert.Contains("result   5\n", walk.Screen, StringComparison.Ordinal);
     }
 
     private void Until(Func<bool> holds)

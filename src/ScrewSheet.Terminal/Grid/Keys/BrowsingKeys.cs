@@ -1,3 +1,4 @@
+using ScrewSheet.Terminal.Grid.Passing;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
 
@@ -22,8 +23,9 @@ internal static class BrowsingKeys
         };
     }
 
-    /// <summary>Types into the cell under the cursor, beginning with what stands there; a place of a what-if table is computed, so there it asks what to do with the table.</summary>
-    public static GridState Enter(GridState state) => OnTable(state) ? StudyMenu.Open(state) : EnteringKeys.Begin(state, null);
+    /// <summary>Types into the cell under the cursor, beginning with what stands there; a place of a what-if table is computed, so there it asks what to do with the table; where a merge left two versions, which one counts.</summary>
+    public static GridState Enter(GridState state) => OnTable(state) ? StudyMenu.Open(state)
+        : ConflictChoice.Of(state.Open) is { } versions ? ConflictChoice.Open(state.With(state.Open with { Anchor = state.Open.Cursor }), versions) : EnteringKeys.Begin(state, null);
 
     private static bool OnTable(GridState state) => state.Open.Cell is null && TableDetail.Under(state.Open) is not null;
 

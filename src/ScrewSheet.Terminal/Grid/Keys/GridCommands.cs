@@ -1,3 +1,4 @@
+using ScrewSheet.Terminal.Grid.Passing;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
 
@@ -19,6 +20,7 @@ internal static class GridCommands
     [
         new('s', "File", "save", 's', Saving.Save),
         new('w', "File", "save under a new name", null, Saving.SaveAs),
+        new('6', "File", "pass it on as a file", null, PassMenu.Open),
         new('q', "File", "leave", 'q', LeaveProgram),
         new('z', "Change", "take back", 'z', TakeBack),
         new('y', "Change", "do again", 'y', DoAgain),
@@ -52,6 +54,8 @@ internal static class GridCommands
         new('a', "Look", "what needs attention", 'a', Lists.Attention),
         new('l', "Look", "library functions", 'l', Lists.Catalogue),
         new('9', "Ask", "ask what if, how sure", 't', StudyMenu.Open),
+        new('7', "Look", "compare versions", null, CompareSteps.Open),
+        new('8', "Look", "review marks", null, ReviewMenu.Open),
         new('p', "Look", "plot columns or table", null, Draw),
         new('1', "Look", "SI or US units", null, SwitchUnits),
         new('.', "Look", "stop calculating", null, StopOrGoOn),

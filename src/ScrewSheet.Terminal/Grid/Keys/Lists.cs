@@ -13,8 +13,8 @@ internal static class Lists
     public static GridState Attention(GridState state)
     {
         ImmutableArray<Item> items = AttentionList.Of(state.Open);
-        if (!state.Open.IsCalculated) return state.Say("The results are not all in yet.");
-        return items.IsEmpty ? state.Say("Nothing needs attention: no fault, no failing check, no changed result, no caution.") : state with { Mode = new Listing("What needs attention", items) };
+        if (!state.Open.IsCalculated || state.Open.Known!.Reviewed is null) return state.Say("The results are not all in yet.");
+        return items.IsEmpty ? state.Say("Nothing needs attention: no fault, no failing check, no changed result, no review that fell, no caution.") : state with { Mode = new Listing("What needs attention", items) };
     }
 
     /// <summary>The functions of the library, by topic.</summary>

@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
 
@@ -17,6 +19,9 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
 {
     /// <summary>The cell's name, by which others call it; shown where it has room beside the value. Empty where it has none.</summary>
     public string Name { get; init; } = "";
+
+    /// <summary>What stands behind it: a blank, or that somebody reviewed it.</summary>
+    public char Behind { get; init; } = ' ';
 
     /// <summary>Before a given.</summary>
     public const char GivenMark = '›';
@@ -42,6 +47,18 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
     /// <summary>Not computed yet.</summary>
     public const char PendingMark = '⋯';
 
+    /// <summary>Reviewed, and the mark holds.</summary>
+    public const char ReviewedMark = '●';
+
+    /// <summary>Reviewed, but something it depends on was changed since.</summary>
+    public const char FallenMark = '○';
+
+    /// <summary>The marks behind a cell and what they say, for the help.</summary>
+    public static IReadOnlyList<(char Mark, string Meaning)> MarksBehind { get; } =
+    [
+        (ReviewedMark, "a result somebody marked as checked: the detail says who and when"), (FallenMark, "its mark no longer holds: the detail says what was changed since"),
+    ];
+
     /// <summary>The marks and what they say, for the help.</summary>
     public static IReadOnlyList<(char Mark, string Meaning)> Marks { get; } =
     [
@@ -51,7 +68,11 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
     ];
 
     /// <summary>Of a cell.</summary>
-    public static CellFace Of(Session session, CellId id, Cell cell)
+    public static CellFace Of(Session session, CellId id, Cell cell) => Content(session, id, cell) with { Behind = BehindOf(session.ReviewsOf(id)) };
+
+    private static char BehindOf(ImmutableArray<CellReview> reviews) => reviews.IsEmpty ? ' ' : reviews.Any(review => review.Holds) ? ReviewedMark : FallenMark;
+
+    private static CellFace Content(Session session, CellId id, Cell cell)
     {
         if (cell.Content is NoteContent note) return new CellFace(' ', PlainText.Of(note.Text), "", Ink.Plain, false);
         if (cell.Content is BrokenContent) return new CellFace(FaultMark, "fault", "", Ink.Bad, false);
@@ -103,6 +124,6 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
             line.Add(DisplayWidth.PadLeft(Text, room - (isNamed ? named : 0) - (joined.Length - Text.Length)), over ?? Ink);
             if (Unit.Length > 0) line.Add(" " + Unit, over ?? Ink.Faint);
         }
-        line.Add(" ", over is Ink.Selected ? Ink.Selected : Ink.Plain);
+        line.Add(Behind.ToString(), over is Ink.Selected ? Ink.Selected : Behind switch { FallenMark => Ink.Careful, ReviewedMark => Ink.Good, _ => Ink.Plain });
     }
 }

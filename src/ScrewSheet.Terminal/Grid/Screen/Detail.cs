@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using ScrewSheet.Exports.Steps;
+using ScrewSheet.Terminal.Grid.Passing;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
@@ -6,6 +8,7 @@ using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Editing;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Grid.Screen;
 
@@ -56,34 +59,46 @@ internal sealed record Detail(string Heading, ImmutableArray<ScreenLine> Lines, 
         {
             foreach (Caution caution in result.Cautions) builder.Text("caution", OriginText.Of(caution), Ink.Careful);
         }
-        Content(builder, session, id, cell, result);
+        foreach (CellReview review in session.ReviewsOf(id)) builder.Text("review", PlainText.Of(review.ToString()), review.Holds ? Ink.Plain : Ink.Careful);
+        Content(builder, session, cell, result);
         if (result is not null) builder.Members(result);
         builder.Cells("uses", Used(session, id, cell));
         builder.Cells("used by", session.Known?.ReadersOf(id) ?? []);
-        if (result is not null && cell.Content is ResultContent)
-        {
-            foreach (string line in WorkedStep.Declared(result)) builder.Text("by", line, Ink.Faint);
-        }
+        if (result is not null && Step(session, result) is { } step) builder.Put(StepText.Calls(step, builder.Room), Ink.Faint);
         if (cell.Content is ResultContent own)
         {
             foreach (string line in OwnFunctions.In(session.Workbook, own.Expression)) builder.Text("by", line, Ink.Faint);
+        }
+        if (result is not null)
+        {
+            foreach (string line in CitedSources.Of(result)) builder.Text("source", line, Ink.Faint);
         }
         if (cell.Remark is not null) builder.Text("remark", PlainText.Of(cell.Remark), Ink.Plain);
         if (result is null && cell.Content is ResultContent) builder.Text("", "Not computed yet.", Ink.Faint);
     }
 
-    private static void Content(DetailBuilder builder, Session session, CellId id, Cell cell, CellResult? result)
+    private static void Content(DetailBuilder builder, Session session, Cell cell, CellResult? result)
     {
         switch (cell.Content)
         {
             case NoteContent note: builder.Text("", PlainText.Of(note.Text), Ink.Plain); break;
+            case BrokenContent { Versions: { } versions }: ConflictChoice.Describe(builder, versions); break;
             case BrokenContent broken: builder.Text("line", PlainText.Of(broken.Shown.Trim()), Ink.Plain); break;
             case GivenContent given: Given(builder, session, given, result); break;
-            case ResultContent content:
-                foreach ((string word, string text) in WorkedStep.Of(session, id, content)) builder.Text(word, text, word == "result" ? Ink.Strong : Ink.Plain);
-                break;
+            case ResultContent content: Worked(builder, session, content, result); break;
         }
     }
+
+    /// <summary>Formula, numbers, result; the functions it calls stand further down, so that these are seen first.</summary>
+    private static void Worked(DetailBuilder builder, Session session, ResultContent content, CellResult? result)
+    {
+        WorkedStep? step = result is null ? null : Step(session, result);
+        if (step is null || !builder.Put(StepText.Formula(step, builder.Room), Ink.Plain)) builder.Text("formula", PlainText.Of(content.Expression), Ink.Plain);
+        if (step is not null) builder.Put(StepText.Numbers(step, builder.Room), Ink.Plain);
+        if (result is not null && session.Known!.Shown(result) is { } shown) builder.Text("result", shown.ToString(), Ink.Strong);
+    }
+
+    private static WorkedStep? Step(Session session, CellResult result) => result.Cell.Content is ResultContent ? session.Known!.Steps.Of(result) : null;
 
     private static void Given(DetailBuilder builder, Session session, GivenContent given, CellResult? result)
     {

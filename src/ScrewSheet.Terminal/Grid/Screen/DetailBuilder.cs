@@ -27,11 +27,28 @@ internal sealed class DetailBuilder(Session session, int width, int? chosen)
     /// <summary>A word and a text, broken over lines.</summary>
     public void Text(string word, string text, Ink ink)
     {
-        IReadOnlyList<string> pieces = Wrapping.Lines(text, Math.Max(8, width - Lead - 1));
+        IReadOnlyList<string> pieces = Wrapping.Lines(text, Room);
         for (int i = 0; i < pieces.Count; i++)
         {
             lines.Add(new LineBuilder(width).Add(Word(i == 0 ? word : ""), ink is Ink.Bad or Ink.Careful ? ink : Ink.Faint).Add(pieces[i], ink).Line());
         }
+    }
+
+    /// <summary>Columns for a text beside its word.</summary>
+    public int Room => Math.Max(8, width - Lead - 1);
+
+    /// <summary>Lines that are broken already, each with its word; one that is too wide all the same is broken again.</summary>
+    /// <returns>False where there are none.</returns>
+    public bool Put(IEnumerable<(string Word, string Text)> broken, Ink ink)
+    {
+        int before = lines.Count;
+        foreach ((string word, string text) in broken)
+        {
+            string plain = text.Replace('\u00A0', ' ');
+            if (DisplayWidth.Of(plain) > Room) Text(word, plain, ink);
+            else lines.Add(new LineBuilder(width).Add(Word(word), Ink.Faint).Add(plain, ink).Line());
+        }
+        return lines.Count > before;
     }
 
     /// <summary>A word and the cells it speaks of, with their values.</summary>

@@ -1,3 +1,4 @@
+using ScrewSheet.Terminal.Grid.Passing;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Grid.Studies;
 
@@ -39,6 +40,6 @@ internal static class KeyLine
     };
 
     private static (string, string)[] InGrid(GridState state) => state.Open.Block.IsOne
-        ? [("Enter", state.Open.Cell is null && TableDetail.Under(state.Open) is not null ? "table" : "edit"), ("Space", "commands"), ("Ctrl+T", "ask"), ("Ctrl+S", "save"), ("Ctrl+Q", "leave"), ("?", "help"), ("Tab", "detail"), ("< >", "sheet"), ("Ctrl+A", "attention"), ("Ctrl+G", "go to"), ("Ctrl+F", "find"), ("Ctrl+Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
+        ? [("Enter", state.Open.Cell is null && TableDetail.Under(state.Open) is not null ? "table" : ConflictChoice.Of(state.Open) is not null ? "choose" : "edit"), ("Space", "commands"), ("Ctrl+T", "ask"), ("Ctrl+S", "save"), ("Ctrl+Q", "leave"), ("?", "help"), ("Tab", "detail"), ("< >", "sheet"), ("Ctrl+A", "attention"), ("Ctrl+G", "go to"), ("Ctrl+F", "find"), ("Ctrl+Z", "take back"), ("Shift+arrows", "select"), ("Del", "clear")]
         : [("Ctrl+C", "copy"), ("Ctrl+X", "cut"), ("Ctrl+V", "paste"), ("Space d", "fill down"), ("Space r", "fill right"), ("Del", "clear"), ("Space", "commands"), ("Esc", "one cell")];
 }

@@ -51,6 +51,14 @@ internal static class Pages
         ("Esc", "leaves any step, and stops what is being worked out; nothing is changed then"),
     ];
 
+    private static readonly (string Keys, string What)[] Passing =
+    [
+        ("Space and 6  pass it on", "a handout (.html, .pdf or .md), the same with blanks for students, a workbook with live formulas (.xlsx), this sheet as a table (.csv): as on the screen, changes that are not saved included"),
+        ("Space and 7  compare", "with the version last saved, or with another file: what the author changed, what follows from it, what differs in the library; Enter goes to the cell"),
+        ("Space and 8  review", "mark the result, or those selected, as checked by you; take a mark away. A mark falls when anything its result depends on changes"),
+        ("Enter on two versions", "where a merge left both: choose ours or theirs"),
+    ];
+
     private static readonly (string Keys, string What)[] Forms =
     [
         ("peak [kN] = 8.5 kN ± 0.5 kN", "a given with name, shown unit, value and tolerance"),
@@ -69,8 +77,10 @@ internal static class Pages
         foreach (ScreenLine line in Part("While typing", Typing, width)) yield return line;
         foreach (ScreenLine line in Part("What to type", Forms, width)) yield return line;
         foreach (ScreenLine line in Part("Asking about a cell", Asking, width)) yield return line;
+        foreach (ScreenLine line in Part("Passing it on, comparing, reviewing", Passing, width)) yield return line;
         foreach (ScreenLine line in Part("Commands: Space, then the letter; some also with Ctrl", GridCommands.All.Select(KeysOf), width)) yield return line;
         foreach (ScreenLine line in Part("Marks before a cell", CellFace.Marks.Select(mark => (mark.Mark.ToString(), mark.Meaning)), width)) yield return line;
+        foreach (ScreenLine line in Part("Marks behind a cell", CellFace.MarksBehind.Select(mark => (mark.Mark.ToString(), mark.Meaning)), width)) yield return line;
         yield return ScreenLine.Of(" Cautions", Ink.Strong);
         foreach (ScreenLine line in CautionLines(width)) yield return line;
     }

@@ -45,6 +45,10 @@ internal static class TitleLine
         string file = session.Path is null ? "no file yet" : PlainText.Of(Path.GetFileName(session.Path));
         string state = (session.IsUnsaved ? " · not saved" : "")
             + (!session.IsCalculated ? stopped ? " · stopped" : " · calculating" : session.Tables.Running is { } running ? $" · {running.What} {(int)(running.Share * 100)} %" : "");
-        return Fit.Cut($" {file}{state} · {session.Workbook.Head.Units} ", Math.Max(10, width * 3 / 5));
+        string reviewed = session is { IsCalculated: true, Known.Reviewed: { Marks.Count: > 0 } marks } ? $" · {marks.Tally.Reviewed} of {marks.Tally.Results} reviewed" : "";
+        // a long name is cut before what is said of the workbook
+        string rest = $"{state}{reviewed} · {session.Workbook.Head.Units} ";
+        int most = Math.Max(10, width * 3 / 5);
+        return Fit.Cut($" {Fit.Cut(file, Math.Max(8, most - 1 - DisplayWidth.Of(rest)))}{rest}", most);
     }
 }

@@ -4,10 +4,11 @@ using ScrewSheet.Terminal.Output;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Grid.State;
 
-/// <summary>Everything in a workbook that somebody must look at: faults first, then failing checks, changed results, cautions, cells that wait.</summary>
+/// <summary>Everything in a workbook that somebody must look at: faults first, then failing checks, changed results, reviews that no longer hold, cautions, cells that wait.</summary>
 internal static class AttentionList
 {
     /// <summary>The items, each leading to its cell.</summary>
@@ -31,9 +32,10 @@ internal static class AttentionList
     {
         string place = PlainText.Of(result.Cell.Name is null ? result.Id.ToString() : $"{result.Id.Sheet}.{result.Cell.Name}");
         Item Make(string word, string text, bool bad) => new(word, $"{place}: {text}", "", new GoTo(result.Id), bad);
-        if (result.Fault is { } fault) yield return fault.Kind == FaultKind.Waiting ? (4, Make("waits", PlainText.Of(fault.Message), false)) : (0, Make("fault", PlainText.Of(fault.Sentence), true));
+        if (result.Fault is { } fault) yield return fault.Kind == FaultKind.Waiting ? (5, Make("waits", PlainText.Of(fault.Message), false)) : (0, Make("fault", PlainText.Of(fault.Sentence), true));
         if (Verdict.Fails(result)) yield return (1, Make("fails", PlainText.Of(((ResultContent)result.Cell.Content).Expression), true));
         if (Verdict.Changed(result)) yield return (2, Make("changed", $"the file says {PlainText.Of(((ResultContent)result.Cell.Content).Kept ?? "")}, now {session.Known!.Shown(result)}", true));
-        foreach (Caution caution in result.Cautions.Where(caution => caution.Origin is null)) yield return (3, Make("caution", PlainText.Of(caution.Message), false));
+        foreach (CellReview review in session.ReviewsOf(result.Id).Where(review => !review.Holds)) yield return (3, Make("review", PlainText.Of(review.ToString()), false));
+        foreach (Caution caution in result.Cautions.Where(caution => caution.Origin is null)) yield return (4, Make("caution", PlainText.Of(caution.Message), false));
     }
 }

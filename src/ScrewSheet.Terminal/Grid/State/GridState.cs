@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScrewSheet.Terminal.Grid.Passing;
 using ScrewSheet.Terminal.Grid.Recovery;
 using ScrewSheet.Workbooks.Model;
 
@@ -88,6 +89,12 @@ internal sealed record GridState
 
     /// <summary>What was copied, or null.</summary>
     public Clip? Clip { get; init; }
+
+    /// <summary>Who reviews, or null where that was not asked yet.</summary>
+    public Reviewer? Reviewer { get; init; }
+
+    /// <summary>The last comparison with another version, or null.</summary>
+    public Compared? Compared { get; init; }
 
     /// <summary>The line left with Escape, or null.</summary>
     public string? LeftEntry { get; init; }

@@ -1,7 +1,10 @@
+using ScrewSheet.Terminal.Grid.Screen;
 using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Terminal.Output;
+using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 using System.Collections.Immutable;
 
 namespace ScrewSheet.Terminal.Grid.State;
@@ -10,11 +13,13 @@ namespace ScrewSheet.Terminal.Grid.State;
 internal sealed class Known
 {
     private volatile Readers? readers;
+    private volatile ReviewOverview? reviewed;
 
-    private Known(Calculation calculation, Readers? before)
+    private Known(Calculation calculation, FunctionLibrary library, Readers? before)
     {
         Calculation = calculation;
         Digits = ShownDigits.Of(calculation);
+        Steps = new CellSteps(calculation, library, Digits);
         Tables = TableInputs.Of(calculation);
         readers = before;
     }
@@ -25,15 +30,25 @@ internal sealed class Known
     /// <summary>How each value is shown.</summary>
     public ShownDigits Digits { get; }
 
+    /// <summary>How results came about.</summary>
+    public CellSteps Steps { get; }
+
+    /// <summary>The review marks and which of them hold; null until <see cref="FindReaders"/>.</summary>
+    public ReviewOverview? Reviewed => reviewed;
+
     /// <summary>True once <see cref="FindReaders"/> was done.</summary>
     public bool HasReaders { get; private set; }
 
     /// <summary>From a calculation; until <see cref="FindReaders"/>, who reads whom is as it was before.</summary>
-    public static Known Of(Calculation calculation, Known? before = null) => new(calculation, before?.readers);
+    /// <param name="calculation">The calculation.</param>
+    /// <param name="library">The library it was made with.</param>
+    /// <param name="before">What was known before.</param>
+    public static Known Of(Calculation calculation, FunctionLibrary library, Known? before = null) => new(calculation, library, before?.readers);
 
-    /// <summary>Finds out who reads whom, on any thread; it takes time with the number of cells, so results are shown before.</summary>
+    /// <summary>Finds out who reads whom and which review marks hold, on any thread; it takes time with the number of cells, so results are shown before.</summary>
     public void FindReaders()
     {
+        reviewed = new Reviews(Calculation).Overview();
         readers = new Readers(Calculation);
         HasReaders = true;
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ScrewSheet.Terminal.Grid.Studies;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
+using ScrewSheet.Workbooks.Reviewing;
 
 namespace ScrewSheet.Terminal.Grid.State;
 
@@ -93,6 +94,9 @@ internal sealed record Session
         CellResult? result = Known?.Find(id);
         return result is not null && ReferenceEquals(result.Cell, Workbook.Find(id.Sheet)?.Cells.GetValueOrDefault(id.Address)) ? result : null;
     }
+
+    /// <summary>The review marks of a cell, each with whether it holds; none while that is not known of this version.</summary>
+    public ImmutableArray<CellReview> ReviewsOf(CellId id) => IsCalculated && Known!.Reviewed is { } reviewed && reviewed.Marks.TryGetValue(id, out ImmutableArray<CellReview> marks) ? marks : [];
 
     /// <summary>The width of a column, in characters.</summary>
     public int Width(int column) => Math.Clamp(Sheet.Widths.GetValueOrDefault(column, UsualWidth), Columns.Least, Columns.Most);

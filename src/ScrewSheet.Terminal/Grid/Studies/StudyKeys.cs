@@ -7,9 +7,13 @@ namespace ScrewSheet.Terminal.Grid.Studies;
 internal static class StudyKeys
 {
     /// <summary>Begins a study and waits for it.</summary>
-    public static GridState Start(GridState state, string what, StudyWork work)
+    /// <param name="state">The state.</param>
+    /// <param name="what">What is being worked out.</param>
+    /// <param name="work">Does it.</param>
+    /// <param name="writes">True where it writes a file.</param>
+    public static GridState Start(GridState state, string what, StudyWork work, bool writes = false)
     {
-        StudyTicket ticket = new(what);
+        StudyTicket ticket = new(what, writes);
         return (state with { Mode = new Working(ticket, double.NaN) }).And(new DoStudy(ticket, work));
     }
 
@@ -17,7 +21,7 @@ internal static class StudyKeys
     public static GridState Press(GridState state, Studying studying, Press press) => studying switch
     {
         Stepping step => InStep(state, step, press),
-        Working => press.Key == KeyName.Escape ? state.Browse().And(new StopStudy()).Say("Stopped before the end. Nothing was changed.") : state,
+        Working working => press.Key == KeyName.Escape ? Stop(state, working.Ticket) : state,
         Finding finding => InFinding(state, finding, press),
         _ => state,
     };
@@ -31,6 +35,9 @@ internal static class StudyKeys
 
     /// <summary>The same question again, with why the answer cannot be taken.</summary>
     public static GridState Again(GridState state, Stepping step, string typed, string trouble) => state with { Mode = step with { Typed = TypedText.Of(typed), Trouble = Output.PlainText.Of(trouble) } };
+
+    /// <summary>A file may be written in the very moment of stopping, so what became of it is told when it is known.</summary>
+    private static GridState Stop(GridState state, StudyTicket ticket) => state.Browse().And(new StopStudy()).Say(ticket.Writes ? "Stopping. Whether anything was written will be said here." : ticket.Stopped);
 
     private static GridState InStep(GridState state, Stepping step, Press press)
     {

@@ -7,8 +7,15 @@ namespace ScrewSheet.Terminal.Grid.Studies;
 
 /// <summary>A study the reader asked for, told from others of its kind by being itself.</summary>
 /// <param name="what">What is being worked out.</param>
-internal sealed class StudyTicket(string what)
+/// <param name="writes">True where it writes a file, so that its end is told even when it was stopped.</param>
+internal sealed class StudyTicket(string what, bool writes = false)
 {
+    /// <summary>True where it writes a file.</summary>
+    public bool Writes => writes;
+
+    /// <summary>What is said where it was stopped before its end.</summary>
+    public string Stopped => $"Stopped before the end. Nothing was {(writes ? "written" : "changed")}.";
+
     /// <summary>What is being worked out.</summary>
     public string What => what;
 }

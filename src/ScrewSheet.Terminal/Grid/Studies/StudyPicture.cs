@@ -36,7 +36,7 @@ internal static class StudyPicture
     public static (string Key, string What)[] Keys(Studying studying) => studying switch
     {
         Stepping => [("Enter", "done"), ("Esc", "leave, change nothing"), ("Ctrl+U", "empty")],
-        Working => [("Esc", "stop, change nothing")],
+        Working working => [("Esc", $"stop, {(working.Ticket.Writes ? "write" : "change")} nothing")],
         Finding finding => [.. finding.Actions.Select(action => (char.ToUpperInvariant(action.Letter).ToString(), action.Meaning)), ("↑↓", "scroll"), ("Esc", "back to the grid")],
         _ => [],
     };
@@ -61,7 +61,7 @@ internal static class StudyPicture
         int done = double.IsNaN(working.Share) ? 0 : (int)(working.Share * wide);
         yield return new LineBuilder(width).Line();
         yield return new LineBuilder(width).Add("   ").Add(new string('█', done), Ink.Good).Add(new string('░', wide - done), Ink.Faint).Add(share).Line();
-        yield return new LineBuilder(width).Add("   Esc stops it; nothing is changed then.", Ink.Faint).Line();
+        yield return new LineBuilder(width).Add($"   Esc stops it; nothing is {(working.Ticket.Writes ? "written" : "changed")} then.", Ink.Faint).Line();
     }
 
     private static Ink InkOf(Tone tone) => tone switch { Tone.Strong => Ink.Strong, Tone.Bad => Ink.Bad, Tone.Careful => Ink.Careful, _ => Ink.Plain };

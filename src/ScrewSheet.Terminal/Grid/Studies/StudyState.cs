@@ -22,9 +22,12 @@ internal static class StudyState
         TableShare share => !IsAtWork(state) ? state : With(state, tables => tables.With((share.What, share.Share))),
         TableFailed failed => With(state, tables => tables.Stopped(failed.Inputs)).Say(failed.Sentence, trouble: true),
         StudyShare share => state.Mode is Working working && working.Ticket == share.Ticket ? state with { Mode = working with { Share = share.Share } } : state,
-        StudyDone done => state.Mode is Working working && working.Ticket == done.Ticket ? done.Show(state.Browse()) : state,
+        StudyDone done => state.Mode is Working working && working.Ticket == done.Ticket ? done.Show(state.Browse()) : done.Ticket.Writes && state.Session is not null ? Late(state, done) : state,
         _ => state,
     };
+
+    /// <summary>What became of a file whose writing was stopped; the reader does something else by now.</summary>
+    private static GridState Late(GridState state, StudyDone done) => state with { Notice = done.Show((state with { Notice = null }).Browse()).Notice ?? new Notice(done.Ticket.Stopped, IsTrouble: false) };
 
     /// <summary>Stops what is calculated and worked out; tables stay as they are until something changes.</summary>
     public static GridState Stop(GridState state)

@@ -55,6 +55,7 @@ internal sealed class StudyWorker : IDisposable
                     if (underWay is not null || ticket is not null) StopRunning();
                     break;
                 case StopStudy:
+                    if (asked is { } dropped) tell(new StudyDone(dropped.Ticket, Stopped(dropped.Ticket)));
                     asked = null;
                     if (ticket is not null) StopRunning();
                     break;
@@ -117,7 +118,7 @@ internal sealed class StudyWorker : IDisposable
         }
         catch (OperationCanceledException)
         {
-            show = state => state.Say("Stopped before the end. Nothing was changed.");
+            show = Stopped(study.Ticket);
         }
         catch (Exception mistake) when (mistake is not OutOfMemoryException)
         {
@@ -145,10 +146,12 @@ internal sealed class StudyWorker : IDisposable
         }
     }
 
+    private static Func<GridState, GridState> Stopped(StudyTicket ticket) => state => state.Say(ticket.Stopped);
+
     private StudyRunner Runner => runner ??= new StudyRunner(library(), Environment.ProcessorCount);
 
     private static string Failed(Exception mistake) =>
-        $"The study failed by a mistake of this program ({PlainText.Of(mistake.GetType().Name)}: {PlainText.Of(mistake.Message)}). Your entries are safe; save them.";
+        $"That failed by a mistake of this program ({PlainText.Of(mistake.GetType().Name)}: {PlainText.Of(mistake.Message)}). Your entries are safe; save them.";
 
     /// <summary>Passes on what share is done ten times a second at most, and nothing of what takes less than a moment.</summary>
     private sealed class Slowly(Action<double> pass) : IProgress<double>

@@ -130,7 +130,7 @@ internal sealed class Recalculator : IDisposable
                 if (version is null) typed = null;
                 if (version is null && line is null && known is null or { HasReaders: true }) idle.Set();
             }
-            if (version is not null) Guarded(() => new Calculated(known = Known.Of(trials.Calculate(calculator!, version, token), known)));
+            if (version is not null) Guarded(() => new Calculated(known = Known.Of(trials.Calculate(calculator!, version, token), library(), known)));
             else if (line is not null) Guarded(() => new Previewed(Try(line, token)));
             else if (known is { HasReaders: false }) Guarded(FindReaders);
             else wake.WaitOne();

@@ -200,7 +200,7 @@ public sealed class TableDrawingTests
     {
         Cell cell = Assert.IsType<EntryRead>(CellText.ReadLine(line)).Cell;
         GridSession changed = walk.State.Open.Changed(walk.Workbook.WithCell("Fall", cell), "a change");
-        GridState next = Dispatch.Next(walk.State with { Session = changed }, new Calculated(Known.Of(new Calculator(Walk.Library).Calculate(changed.Workbook))));
+        GridState next = Dispatch.Next(walk.State with { Session = changed }, new Calculated(Known.Of(new Calculator(Walk.Library).Calculate(changed.Workbook), Walk.Library)));
         return (next, [.. next.Effects.OfType<WorkOutTables>().Single().Tables.Select(table => table.Block.Anchor.ToString())]);
     }
 
