@@ -6,7 +6,7 @@ namespace ScrewSheet.Terminal.Tests.Harmless;
 /// <summary>
 /// What must never reach a reader, by the lists of the Unicode Character Database and not by the program's own:
 /// controls, surrogates, line and paragraph separators (UnicodeData.txt, General_Category Cc, Cs, Zl, Zp), Bidi_Control (PropList.txt),
-/// Default_Ignorable_Code_Point (DerivedCoreProperties.txt), noncharacters. Unicode Standard Annex 44.
+/// Default_Ignorable_Code_Point (DerivedCoreProperties.txt), interlinear annotation, noncharacters. Unicode Standard Annex 44.
 /// </summary>
 internal static partial class Seen
 {
