@@ -51,13 +51,13 @@ internal static class Program
         catch (OperationCanceledException)
         {
             shell.Output.Flush();
-            shell.Error.Write("screwsheet: Stopped before the end. No file was changed.\n");
+            shell.Say("Stopped before the end. No file was changed.");
             return ExitCode.Refused;
         }
         catch (UserMistake mistake)
         {
             shell.Output.Flush();
-            shell.Error.Write($"screwsheet: {mistake.Message}\n");
+            shell.Say(mistake.Message);
             return ExitCode.Refused;
         }
     }

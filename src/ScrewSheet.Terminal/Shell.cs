@@ -1,5 +1,6 @@
 using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Grid;
+using ScrewSheet.Terminal.Output;
 
 namespace ScrewSheet.Terminal;
 
@@ -29,6 +30,9 @@ internal sealed record Shell
 
     /// <summary>Opens the grid with a file or without; null where only commands run.</summary>
     public Action<WorkbookFile?>? Grid { get; init; }
+
+    /// <summary>Says a sentence on the error stream, harmless wherever its words come from.</summary>
+    public void Say(string sentence) => Error.Write($"screwsheet: {PlainText.Of(sentence)}\n");
 
     /// <summary>The shell of this process: its streams, the width of its terminal or of <c>COLUMNS</c>, no colour where <c>NO_COLOR</c> is set or no terminal listens.</summary>
     public static Shell OfProcess(TextWriter output, TextWriter error, Func<ICalculator> calculator) => new()

@@ -11,6 +11,9 @@ internal static class Programs
     /// <summary>The grid with a mistake put in.</summary>
     public static string Failing { get; } = Built("ScrewSheet.FailingGrid", "ScrewSheet.FailingGrid");
 
+    /// <summary>What makes every output of the product.</summary>
+    public static string EveryOutput { get; } = Built("ScrewSheet.EveryOutput", "ScrewSheet.EveryOutput");
+
     /// <summary>The root of the repository.</summary>
     public static string Root => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(ThisFile())!, "..", ".."));
 

@@ -32,13 +32,13 @@ internal static class CheckCommand
             var workbook = WorkbookFile.Read(path).Workbook;
             Selection selection = Selection.Of(shell.Calculator().Calculate(workbook), workbook.Sheets);
             StyledLine.Write(shell.Output, CheckReport.Lines(path, selection, shell.Width), shell.Colour);
-            foreach (string sentence in NotComputed.Sentences(workbook)) shell.Error.Write($"screwsheet: {path}: {sentence}\n");
+            foreach (string sentence in NotComputed.Sentences(workbook)) shell.Say($"{path}: {sentence}");
             return CheckReport.IsBad(selection) ? ExitCode.Bad : ExitCode.Fine;
         }
         catch (UserMistake mistake)
         {
             shell.Output.Flush();
-            shell.Error.Write($"screwsheet: {mistake.Message}\n");
+            shell.Say(mistake.Message);
             return ExitCode.Refused;
         }
     }

@@ -50,7 +50,7 @@ internal static class DiffCommand
         }
         catch (UserMistake mistake)
         {
-            shell.Output.Write($"{PlainText.Of(git.NewName)}: {mistake.Message}\n");
+            shell.Output.Write(PlainText.Of($"{git.NewName}: {mistake.Message}") + "\n");
         }
         return ExitCode.Fine;
     }

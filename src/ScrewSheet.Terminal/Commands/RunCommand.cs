@@ -49,7 +49,7 @@ internal static class RunCommand
         if (wanted.Length > 0) selection = selection.Only(wanted.ToHashSet());
         Print(shell, selection, format);
         WorkbookFile.ReportFaults(shell, path, calculation);
-        foreach (string sentence in NotComputed.Sentences(workbook)) shell.Error.Write($"screwsheet: {sentence}\n");
+        foreach (string sentence in NotComputed.Sentences(workbook)) shell.Say(sentence);
         return !selection.Calculation.Faults.IsEmpty || selection.Cells.Any(Verdict.IsBad) ? ExitCode.Bad : ExitCode.Fine;
     }
 

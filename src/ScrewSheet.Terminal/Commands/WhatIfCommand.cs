@@ -54,7 +54,7 @@ internal static class WhatIfCommand
         }
         shell.Output.Flush();
         WorkbookFile.ReportFaults(shell, path, calculation);
-        if (format == "csv") foreach (var (_, table) in tables.Where(each => !each.Table.IsAnswered)) shell.Error.Write($"screwsheet: {OriginText.Of(table.Fault!)}\n");
+        if (format == "csv") foreach (var (_, table) in tables.Where(each => !each.Table.IsAnswered)) shell.Say(OriginText.Of(table.Fault!));
         return !calculation.Faults.IsEmpty || tables.Any(each => IsBad(each.Table)) ? ExitCode.Bad : ExitCode.Fine;
     }
 

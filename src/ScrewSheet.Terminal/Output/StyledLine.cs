@@ -21,6 +21,9 @@ internal enum Tone
 /// <param name="Tone">Its tone.</param>
 internal readonly record struct StyledLine(string Text, Tone Tone = Tone.Plain)
 {
+    /// <summary>Its characters, harmless wherever they come from.</summary>
+    public string Text { get; } = PlainText.Of(Text);
+
     /// <summary>Writes lines, with the terminal's colour codes where colour is wanted.</summary>
     public static void Write(TextWriter output, IEnumerable<StyledLine> lines, bool colour)
     {

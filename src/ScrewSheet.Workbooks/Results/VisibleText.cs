@@ -34,11 +34,12 @@ public static class VisibleText
     };
 
     // letters and marks by category, blank on the screen
-    private static bool IsBlankLetter(int code) => code is 0x034F or 0x115F or 0x1160 or 0x17B4 or 0x17B5 or 0x2800 or 0x3164 or 0xFFA0 or (>= 0xFE00 and <= 0xFE0F) or (>= 0xE0100 and <= 0xE01EF);
+    private static bool IsBlankLetter(int code) => code is 0x034F or 0x115F or 0x1160 or 0x17B4 or 0x17B5 or (>= 0x180B and <= 0x180F) or 0x2800 or 0x3164 or 0xFFA0 or (>= 0xFE00 and <= 0xFE0F) or (>= 0xE0100 and <= 0xE01EF);
 
     private static int IndexOfHidden(string text)
     {
-        for (int at = 0; at < text.Length;)
+        int plain = text.AsSpan().IndexOfAnyExceptInRange(' ', '~');
+        for (int at = plain < 0 ? text.Length : plain; at < text.Length;)
         {
             if (!Rune.TryGetRuneAt(text, at, out Rune rune) || IsHidden(rune)) return at;
             at += rune.Utf16SequenceLength;

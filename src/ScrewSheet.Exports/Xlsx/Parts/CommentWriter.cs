@@ -43,7 +43,7 @@ internal static class CommentWriter
             xml.WriteStartElement("r", Main);
             xml.WriteStartElement("t", Main);
             xml.WriteAttributeString("xml", "space", null, "preserve");
-            xml.WriteString(cell.Comment!);
+            xml.WriteString(Markup.Text(cell.Comment!));
             for (int i = 0; i < 4; i++) xml.WriteEndElement();
         }
         xml.WriteEndElement();

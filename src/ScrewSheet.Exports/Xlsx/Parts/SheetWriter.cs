@@ -76,12 +76,12 @@ internal sealed class SheetWriter(XmlWriter xml, Page page, StyleTable styles)
         bool isUnknown = cell is { Formula: not null, Value: Content.None };
         string? type = cell.Value switch { Content.Words => cell.Formula is null ? "inlineStr" : "str", Content.Truth => "b", Content.None when !isUnknown => "e", _ => null };
         if (type is not null) xml.WriteAttributeString("t", type);
-        if (cell.Formula is { } formula) xml.WriteElementString("f", Main, formula);
+        if (cell.Formula is { } formula) xml.WriteElementString("f", Main, Markup.Text(formula));
         switch (cell.Value)
         {
             case Content.Number number: xml.WriteElementString("v", Main, number.Value.ToString("R", CultureInfo.InvariantCulture)); break;
             case Content.Truth truth: xml.WriteElementString("v", Main, truth.Value ? "1" : "0"); break;
-            case Content.Words words when cell.Formula is not null: xml.WriteElementString("v", Main, words.Value); break;
+            case Content.Words words when cell.Formula is not null: xml.WriteElementString("v", Main, Markup.Text(words.Value)); break;
             case Content.Words words: Inline(words.Value); break;
             case Content.None when !isUnknown: xml.WriteElementString("v", Main, "#N/A"); break;
         }
@@ -93,7 +93,7 @@ internal sealed class SheetWriter(XmlWriter xml, Page page, StyleTable styles)
         Start("is");
         Start("t");
         if (words.Length > 0 && (words[0] == ' ' || words[^1] == ' ')) xml.WriteAttributeString("xml", "space", null, "preserve");
-        xml.WriteString(words);
+        xml.WriteString(Markup.Text(words));
         xml.WriteEndElement();
         xml.WriteEndElement();
     }

@@ -44,9 +44,13 @@ internal enum Ink
 }
 
 /// <summary>Characters of one ink.</summary>
-/// <param name="Text">Harmless text.</param>
+/// <param name="Text">Text.</param>
 /// <param name="Ink">How it looks.</param>
-internal readonly record struct Segment(string Text, Ink Ink);
+internal readonly record struct Segment(string Text, Ink Ink)
+{
+    /// <summary>Its characters, harmless wherever they come from.</summary>
+    public string Text { get; } = PlainText.Of(Text);
+}
 
 /// <summary>One line of the screen.</summary>
 /// <param name="Segments">From the left.</param>
@@ -84,7 +88,7 @@ internal sealed class LineBuilder(int width)
     public LineBuilder Add(string text, Ink ink = Ink.Plain)
     {
         if (text.Length == 0 || Left <= 0) return this;
-        string cut = Fit.Cut(text, Left);
+        string cut = Fit.Cut(PlainText.Of(text), Left);
         segments.Add(new Segment(cut, ink));
         Used += DisplayWidth.Of(cut);
         return this;

@@ -21,12 +21,15 @@ internal static class PlotPicture
         {
             double? label = row == 0 ? highY : row == rows - 1 ? lowY : row == (rows - 1) / 2 ? highY - ((highY - lowY) * row / (rows - 1)) : null;
             LineBuilder line = new LineBuilder(width).Add(Fit.Figure(label is { } value ? Figure(value) : "", LabelWidth), Ink.Faint).Add(label is null ? " │" : " ┤", Ink.Frame);
-            yield return line.Add(string.Concat(Enumerable.Range(0, columns).Select(column => (char)(0x2800 + dots[row, column]))), Ink.Strong).Line();
+            yield return line.Add(string.Concat(Enumerable.Range(0, columns).Select(column => Dots(dots[row, column]))), Ink.Strong).Line();
         }
         yield return new LineBuilder(width).To(LabelWidth + 1).Add("└" + new string('─', columns), Ink.Frame).Line();
         string left = Figure(lowX), right = Figure(highX);
         yield return new LineBuilder(width).To(LabelWidth + 2).Add(left, Ink.Faint).To(Math.Max(LabelWidth + 3 + left.Length, LabelWidth + 2 + columns - right.Length)).Add(right, Ink.Faint).Line();
     }
+
+    // the pattern without dots is a letter nobody sees, so a blank stands for it
+    private static char Dots(int pattern) => pattern == 0 ? ' ' : (char)(0x2800 + pattern);
 
     private static int[,] Dots(Plot plot, int columns, int rows, (double Low, double High) across, (double Low, double High) up)
     {

@@ -1,4 +1,5 @@
 using System.Drawing;
+using ScrewSheet.Terminal.Output;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Text;
@@ -54,8 +55,8 @@ internal readonly ref struct CellWriter
         int used = 0;
         foreach (string grapheme in GraphemeHelper.GetGraphemes(text))
         {
-            // a character that steers a terminal must never reach it
-            string shown = char.IsControl(grapheme[0]) ? " " : grapheme;
+            // what steers a terminal or is not seen was shown by number long before; should any come here, it goes no further
+            string shown = grapheme.EnumerateRunes().Any(PlainText.IsHidden) ? " " : grapheme;
             int wide = shown.GetColumns(), at = x + used;
             if (used + wide > columns) break;
             used += wide;

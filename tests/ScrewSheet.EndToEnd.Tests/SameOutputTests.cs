@@ -1,0 +1,50 @@
+using System.Diagnostics;
+
+namespace ScrewSheet.EndToEnd.Tests;
+
+/// <summary>The same workbook gives the same bytes: in another process, with one thread or several, with and without the special instructions of the processor, whatever zone and language the surroundings name.</summary>
+[Collection(Alone.Name)]
+public sealed class SameOutputTests
+{
+    [Fact]
+    public async Task EveryOutputOfEveryShippedWorkbook_IsTheSameByteForByte()
+    {
+        string folder = Directory.CreateTempSubdirectory("screwsheet-same-").FullName;
+        try
+        {
+            Task one = Make(Path.Combine(folder, "one"), ("DOTNET_PROCESSOR_COUNT", "1"), ("DOTNET_EnableHWIntrinsic", "0"), ("TZ", "Asia/Kathmandu"), ("LC_ALL", "tr_TR.UTF-8"));
+            Task two = Make(Path.Combine(folder, "two"), ("DOTNET_PROCESSOR_COUNT", "2"), ("TZ", "UTC"), ("LC_ALL", "C"));
+            await Task.WhenAll(one, two);
+            await Make(Path.Combine(folder, "again"), ("DOTNET_PROCESSOR_COUNT", "3"), ("DOTNET_TieredPGO", "0"));
+            string[] names = Names(Path.Combine(folder, "one"));
+            Assert.True(names.Length > 100, $"only {names.Length} outputs");
+            foreach (string other in (string[])["two", "again"])
+            {
+                Assert.Equal(names, Names(Path.Combine(folder, other)));
+                Assert.Empty(names.Where(name => !File.ReadAllBytes(Path.Combine(folder, "one", name)).AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(folder, other, name)))).Select(name => $"{name} differs in {other}"));
+            }
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static string[] Names(string folder) => [.. Directory.GetFiles(folder).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+
+    private static async Task Make(string folder, params (string Name, string Value)[] surroundings)
+    {
+        ProcessStartInfo start = new(Programs.EveryOutput, [Path.Combine(Programs.Root, "workbooks"), folder]);
+        foreach ((string name, string value) in surroundings) start.Environment[name] = value;
+        using Process process = Process.Start(start)!;
+        await process.WaitForExitAsync();
+        Assert.Equal(0, process.ExitCode);
+    }
+}
+
+/// <summary>Tests that take the whole machine, so that those with a clock are not disturbed.</summary>
+[CollectionDefinition(Name, DisableParallelization = true)]
+public sealed class Alone
+{
+    public const string Name = "alone";
+}
