@@ -67,6 +67,9 @@ internal static class BindingFaults
     [FaultCode(6106, "A `switch` has more than 32 arms.")]
     public static Fault TooManyArms(int most, Place place) => new(6106, FaultKind.Budget, $"A switch has more than {most} arms.", "Split it over several cells.", place);
 
+    [FaultCode(6113, "A workbook has more different expressions, or longer ones, than are bound in one calculation.")]
+    public static Fault TooManyShapes() => new(6113, FaultKind.Budget, "The workbook has too many different expressions.", "Use the same expression in more rows, or split the workbook.");
+
     [FaultCode(2117, "A record, text or series has no such member.")]
     public static Fault UnknownMember(string member, string owner, string? near, string known, string? id, Place place) =>
         new(2117, FaultKind.Name, $"{owner} has no member {member}.", near is null ? known : $"Did you mean {near}?", place, id);

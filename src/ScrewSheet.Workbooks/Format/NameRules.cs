@@ -36,6 +36,7 @@ internal static class NameRules
 
     private static Fault? Common(Place place, string name)
     {
+        if (name.Length > FormatBudget.NameLength) return NameFaults.TooLong(place, Harmless(name));
         if (Ascii.IsValid(name)) return IsPlain(name) ? Word(place, name) : NameFaults.BadCharacter(place, Harmless(name));
         if (name.Contains('\u00B5')) return NameFaults.MicroSign(place, Harmless(name), Harmless(name.Replace('\u00B5', 'μ')));
         if (!IsWellFormed(name)) return NameFaults.BadCharacter(place, Harmless(name));
