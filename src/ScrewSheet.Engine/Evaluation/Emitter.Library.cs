@@ -26,6 +26,7 @@ internal sealed partial class Emitter
             handed[i] = ToClr(local, node.Function.Parameters[i].Type is QuantityType { Kind: null } general ? general : node.Arguments[i].Type, parameters[i]);
         }
         Expression result = FromClr(Expression.Call(method, handed), node.Type);
+        if (node.Type is RecordType made && RecordRows.Of(made) is { } rows) result = Expression.Call(Expression.Constant(rows), nameof(RecordRows.Count), null, FrameParameter, result);
         if (cache.GuardOf(node.Function) is { } guard) result = Guarded(guard, node, locals, body, result);
         body.Add(result);
         return Expression.Block(locals, body);

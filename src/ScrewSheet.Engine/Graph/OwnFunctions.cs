@@ -64,7 +64,7 @@ internal sealed class OwnFunctions
         if (function.Fault is not null || function.Body is not null || !bodies.TryGetValue(function, out var entry)) return;
         if (path.Contains(function))
         {
-            string circle = string.Join(" → ", path.SkipWhile(f => f != function).Append(function).Select(f => f.Name));
+            string[] circle = [.. path.SkipWhile(f => f != function).Append(function).Select(f => f.Name)];
             foreach (OwnFunction member in path.SkipWhile(f => f != function)) Fail(member, NameFaults.FunctionCircle(circle, bodies[member].Definition.Place));
             return;
         }

@@ -11,7 +11,7 @@ namespace ScrewSheet.Engine.Graph;
 internal sealed class RunIndex
 {
     /// <summary>The most cells all different runs of a workbook span together, columns by name left out.</summary>
-    public const long MostSpanned = 20_000_000;
+    public const long MostSpanned = 5_000_000;
 
     private const int ColumnBits = 4, RowBits = 8;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ScrewSheet.Workbooks.Format;
 
 namespace ScrewSheet.Workbooks.Diagnostics;
 
@@ -37,15 +38,15 @@ internal static class FormatFaults
 
     [FaultCode(1007, "The file has more than 1,000,000 lines.")]
     public static Fault TooManyLines() =>
-        new(1007, FaultKind.Budget, $"A workbook takes at most {Count(Format.FormatBudget.Lines)} lines.", "Split the workbook.", new Place(1, 1));
+        new(1007, FaultKind.Budget, $"A workbook takes at most {Count(FormatBudget.Lines)} lines.", "Split the workbook.", new Place(1, 1));
 
     [FaultCode(1008, "More than 10,000 lines of the file cannot be read.")]
     public static Fault TooManyBroken(Place place) =>
-        new(1008, FaultKind.Budget, $"More than {Count(Format.FormatBudget.BrokenLines)} lines up to here cannot be read.", "Check that the file is a workbook.", place);
+        new(1008, FaultKind.Budget, $"More than {Count(FormatBudget.BrokenLines)} lines up to here cannot be read.", "Check that the file is a workbook.", place);
 
     [FaultCode(1009, "A line is longer than 262,144 characters.")]
     public static Fault TooLongLine(Place place) =>
-        new(1009, FaultKind.Budget, $"The line is longer than {Count(Format.FormatBudget.LineLength)} characters.", "Split it over several cells or lines.", place);
+        new(1009, FaultKind.Budget, $"The line is longer than {Count(FormatBudget.LineLength)} characters.", "Split it over several cells or lines.", place);
 
     [FaultCode(TooManyCode, "A workbook has more sheets, functions, what-if tables, plots or correlated pairs than it may.")]
     public static Fault TooMany(Place place, int most, string what) =>
@@ -53,11 +54,11 @@ internal static class FormatFaults
 
     [FaultCode(1035, "A function has more than 64 parameters.")]
     public static Fault TooManyParameters(Place place) =>
-        new(1035, FaultKind.Budget, $"A function takes at most {Count(Format.FormatBudget.Parameters)} parameters.", "Split it over several functions.", place);
+        new(1035, FaultKind.Budget, $"A function takes at most {Count(FormatBudget.Parameters)} parameters.", "Split it over several functions.", place);
 
     [FaultCode(1036, "A what-if table has more than 64 lines.")]
     public static Fault TooManyTableLines(Place place) =>
-        new(1036, FaultKind.Budget, $"A what-if table takes at most {Count(Format.FormatBudget.TableLines)} lines.", "Split it over several tables.", place);
+        new(1036, FaultKind.Budget, $"A what-if table takes at most {Count(FormatBudget.TableLines)} lines.", "Split it over several tables.", place);
 
     [FaultCode(1037, "An entry with a sign in a bracket that is not closed is neither a given nor a note.")]
     public static Fault OpenEntry(Place place, string bracket) =>

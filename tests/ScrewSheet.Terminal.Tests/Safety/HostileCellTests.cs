@@ -19,7 +19,7 @@ public sealed class HostileCellTests
     public void ThereAreThreeHundredAtLeastInFifteenKindsAndNoTwoAreTheSame()
     {
         Assert.True(HostileCells.All.Count >= 300, $"{HostileCells.All.Count} texts");
-        Assert.True(Kinds.Count >= 15, $"{Kinds.Count} kinds");
+        Assert.InRange(HostileCells.All.Select(cell => cell.Kind).Distinct().Count(), 15, int.MaxValue);
         Assert.Empty(HostileCells.All.GroupBy(cell => (cell.Place, cell.Text)).Where(group => group.Count() > 1).Select(group => string.Join(" is ", group)));
     }
 
@@ -42,8 +42,11 @@ public sealed class HostileCellTests
             (cell, form.Item1, Faults(calculation.Cells.GetValueOrDefault(new CellId("S", new CellAddress(form.Item2, i + 1))))))));
     }
 
+    /// <summary>All kinds but one: what fails only while it runs is no fault of a function that nobody calls.</summary>
+    public static TheoryData<string> KindsOfBodies => [.. HostileCells.All.Select(cell => cell.Kind).Distinct().Where(kind => kind != "faults")];
+
     [Theory]
-    [MemberData(nameof(Kinds))]
+    [MemberData(nameof(KindsOfBodies))]
     public void AnExpressionIsRefusedInAFunction(string kind)
     {
         HostileCell[] cells = [.. HostileCells.At(HostilePlace.Expression).Where(cell => cell.Kind == kind)];

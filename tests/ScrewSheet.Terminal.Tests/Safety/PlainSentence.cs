@@ -26,6 +26,6 @@ internal static partial class PlainSentence
     }
 
     // names of the runtime, of the compiler and of what stands in for the library while binding; traces and rooted paths
-    [GeneratedRegex(@"\b(System|Microsoft|UnitsNet|ScrewSheet|Roslyn|CodeAnalysis|Exception|Nullable|Int32|Double|Boolean|String|Object|IOperation|Quantity|Lib|Cells|StackTrace)\b|CS\d{4}|\bat [A-Z]\w+\.|`\d|(?<![\w.])/(usr|tmp|home|root|etc|work|opt|proc)\b|[A-Z]:\\")]
+    [GeneratedRegex(@"\b(System|Microsoft|UnitsNet|ScrewSheet|Roslyn|CodeAnalysis|Exception|Nullable|Int32|Double|Boolean|String|Object|IOperation|Quantity|Lib|StackTrace)\b|CS\d{4}|\bat [A-Z]\w+\.|`\d|(?<![\w.])/(usr|tmp|home|root|etc|work|opt|proc)\b|[A-Z]:\\")]
     private static partial Regex Machinery();
 }
