@@ -30,7 +30,8 @@ internal static partial class Effects
         if (Forking.Contains(call)) return arguments.Contains("CLONE_THREAD", StringComparison.Ordinal) ? null : "starts a process";
         // to look whether a path is there is no effect, and the runtime does so in an order that depends on timing
         if (Looking.Contains(call) || Ending.Contains(call)) return null;
-        return path.Length > 0 ? $"{call} {path}" : $"{call} {arguments.Split(')')[0]}";
+        // of what goes through a socket, the call and where it goes; of what happens to a file, its path
+        return path.Length > 0 && !Talking().IsMatch(call) ? $"{call} {path}" : $"{call} {arguments.Split(") =")[0]}";
     }
 
     /// <summary>
@@ -43,6 +44,9 @@ internal static partial class Effects
 
     [GeneratedRegex("\"((?:[^\"\\\\]|\\\\.)*)\"")]
     private static partial Regex Quoted();
+
+    [GeneratedRegex("^(socket|connect|bind|listen|accept|send|recv|shutdown|getsock|setsock|getpeer)")]
+    private static partial Regex Talking();
 
     [GeneratedRegex("O_WRONLY|O_RDWR|O_CREAT|O_TRUNC|O_APPEND")]
     private static partial Regex Writing();

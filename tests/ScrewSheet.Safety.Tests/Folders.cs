@@ -47,7 +47,7 @@ internal static class Folders
         Put("lines", HostileBooks.HonestOnly + string.Join('\n', lines.Select(Moved)) + "\n");
         Put("tables", HostileBooks.HonestOnly + string.Concat(tables.Select(Table)));
         for (int i = 0; i < heads.Length; i++) Put(string.Create(CultureInfo.InvariantCulture, $"head-{i:D3}"), HostileBooks.Of(new HostileCell("", 0, HostilePlace.Head, heads[i])));
-        File.WriteAllLines(Path.Combine(folder, "expressions.txt"), expressions);
+        File.WriteAllLines(Path.Combine(folder, "expressions.txt"), expressions, new UTF8Encoding(false));
 
         void Put(string name, string text) => File.WriteAllText(Path.Combine(folder, name + ".screwsheet"), text, new UTF8Encoding(false));
     }

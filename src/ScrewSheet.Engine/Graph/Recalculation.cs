@@ -165,12 +165,16 @@ internal sealed partial class Recalculation
             foreach (Node node in nodes) Resolve(node);
             return;
         }
-        var resolved = ManyResolved.Of([.. nodes.Select(node => (node.Id.Sheet, TextOf(node.Cell.Content)))], () =>
+        ManyResolved many = new(() =>
         {
             Dictionary<string, PatternCache> ofThread = [];
             return sheet => Patterns(sheet, ofThread);
         });
-        for (int i = 0; i < nodes.Length; i++) Place(nodes[i], resolved[i]);
+        foreach (Node[] some in nodes.Chunk(ManyResolved.Together))
+        {
+            var resolved = many.Of([.. some.Select(node => (node.Id.Sheet, TextOf(node.Cell.Content)))]);
+            for (int i = 0; i < some.Length; i++) Place(some[i], resolved[i]);
+        }
     }
 
     private void Resolve(Node node) => Place(node, TextOf(node.Cell.Content) is { } text ? Patterns(node.Id.Sheet, patterns).Resolve(text) : default);

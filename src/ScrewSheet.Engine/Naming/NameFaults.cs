@@ -49,6 +49,9 @@ internal static class NameFaults
     [FaultCode(2111, "A function of the author would hide one of the library.")]
     public static Fault HiddenFunction(string name, Place? place) => Name(2111, $"{name} is a function of the library; a function of the same name would hide it.", "Choose another name.", place);
 
+    [FaultCode(2119, "A function of the author has the name of a type.")]
+    public static Fault HiddenType(string name, Place? place) => Name(2119, $"{name} is a type; a function of the same name would hide it.", "Choose another name.", place);
+
     [FaultCode(2112, "A sheet's name would hide a name of the library.")]
     public static Fault HiddenBySheet(string name) => Name(2112, $"{name} is a name of the library; a sheet of the same name would hide it.", "Rename the sheet.", null);
 

@@ -137,7 +137,7 @@ internal static class FormatFaults
         Of(1028, place, "The bracket opened here is not closed.", "Write it like [kN] or [kN, 1 decimal].") with { IsOpen = true };
 
     [FaultCode(1029, "The unit or digits in square brackets cannot be read.")]
-    public static Fault Format(Place place, string problem) => new(1029, FaultKind.Unit, problem, null, place);
+    public static Fault Format(Place place, string problem) => new(1029, FaultKind.Unit, Results.VisibleText.Of(problem), null, place);
 
     [FaultCode(1030, "Something stands between the square bracket and the sign of a cell.")]
     public static Fault AfterBracket(Place place) =>

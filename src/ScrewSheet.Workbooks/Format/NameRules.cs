@@ -96,6 +96,6 @@ internal static class NameRules
     internal static string Harmless(string word)
     {
         string cut = word.Length > 40 ? word[..(char.IsHighSurrogate(word[39]) ? 39 : 40)] + "…" : word;
-        return cut.Any(QuotedText.IsUnseen) ? string.Concat(cut.Select(c => QuotedText.IsUnseen(c) ? '\uFFFD' : c)) : cut;
+        return Results.VisibleText.Of(cut);
     }
 }
