@@ -45,7 +45,9 @@ internal static class BombList
         new("a table of more entries than it may have", () => Bomb.Sheet(["A1 a = 1", "A2 b = 1", "A3 c => a + b", "what-if D1 \"all\"", "  vary a: 1 to 2000 step 1", "  vary b: 1 to 2000 step 1", "  show c"]), "1,000,000", "what-if BOOK"),
         new("a thousand tables", () => Bomb.Sheet(["A1 a = 1", "A3 c => a + 1", .. Enumerable.Range(0, 999).SelectMany(i => new[] { FormattableString.Invariant($"what-if D{(i * 90) + 1}"), "  vary a: 1 to 80 step 1", "  show c" })]), "", "what-if BOOK"),
         new("a show line of a hundred thousand names", () => Bomb.Sheet(["A1 a = 1", "A3 c => a + 1", "what-if D1", "  vary a: 1, 2", "  show " + string.Join(',', Enumerable.Repeat("c", 100_000))]), "256 results", "what-if BOOK"),
-        new("a hundred thousand uncertain givens", () => Bomb.Sheet(["column A a", .. Bomb.Cells("A", "{0}=1 ± 1", 90_000), "B1 total=>Sum(a)"]), "", "uncertainty BOOK --cell total") { IsHeavy = true },
+        new("a table of texts", () => Bomb.Sheet(["A1 = \"0123456789abcdef\"", .. Enumerable.Range(2, 7).Select(i => FormattableString.Invariant($"A{i} => A{i - 1} + A{i - 1}")), "B1 a = 1", "B2 label => $\"{a}\" + A8 + A7", "what-if D1", "  vary a: 1 to 20000 step 1", "  show label"]), "texts, records or faults", "what-if BOOK"),
+        new("a table of faults", () => Bomb.Sheet(["B1 a = 1", "B2 wrong => Sqrt(-a)", "what-if D1", "  vary a: 1 to 200000 step 1", "  show wrong"]), "texts, records or faults", "what-if BOOK"),
+        new("a hundred thousand uncertain givens", () => Bomb.Sheet(["column A a", .. Bomb.Cells("A", "{0}=1 ± 1", 90_000), "B1 total=>Sum(a)"]), "500 are the most", "uncertainty BOOK --cell total"),
         new("a solve through a long column", () => Bomb.Sheet(["column A a", .. Bomb.Cells("A", "{0}=1", 50_000), "B1 by=1", "B2 total=>Sum(Map(a,x=>x*by))"]), "", "solve BOOK --cell total --equals 100000 --by by"),
         new("merging a hundred thousand cells", () => Bomb.Sheet(Bomb.Cells("A", "{0}=1", 90_000)), "", "merge BOOK BOOK BOOK -o OUT.screwsheet") { IsHeavy = true },
     ];

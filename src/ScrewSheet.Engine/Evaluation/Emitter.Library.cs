@@ -17,6 +17,7 @@ internal sealed partial class Emitter
         List<ParameterExpression> locals = [];
         List<Expression> body = [];
         Expression[] handed = new Expression[parameters.Length];
+        if (node.Function.NoFormula is { } unclosed) body.Add(Expression.Call(Expression.Property(FrameParameter, nameof(Frame.Budget)), nameof(Budget.Step), null, Expression.Constant((long)unclosed.Steps)));
         for (int i = 0; i < parameters.Length; i++)
         {
             ParameterExpression local = Expression.Variable(Held(node.Arguments[i].Type));
