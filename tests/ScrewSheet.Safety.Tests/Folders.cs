@@ -17,6 +17,7 @@ internal static class Folders
     private static readonly string[] SlipsOfLines =
     [
         "B1 x y z = 1", "B2 = 5 kN within 0 kN to 1 kN", "B3 [kN = 1 kN", "b4 = 1", "B5 = 1 kN ± 1 mm", "B6 => B6", "nothing", "B7 \"a note\" // with a remark", "B8 = 1 kN source \"a book\"", "plot F30 of K1", "correlate peak, exposed 0.5", "widths A 0",
+        "sheet Other \"another title\"",
     ];
 
     private static readonly string[] SlipsOfTables = ["vary peak: 1 kN, 2 kN", "vary nothing: 1, 2", "vary peak: 1 kN to 2 mm step 1 kN", "vary peak: 1 kN to 3 kN over 2 steps", "show nothing", "show moment"];
@@ -34,7 +35,8 @@ internal static class Folders
     public static void Harmless(string folder)
     {
         int heads = Texts(HostilePlace.Head).Length + Texts(HostilePlace.HarmlessHead).Length;
-        Write(folder, Slips, SlipsOfLines, SlipsOfTables, [.. Enumerable.Range(0, heads).Select(i => SlipsOfHeads[i % SlipsOfHeads.Length])]);
+        // as many cells, since many are read on several threads
+        Write(folder, [.. Enumerable.Range(0, Texts(HostilePlace.Expression).Length).Select(i => Slips[i % Slips.Length])], SlipsOfLines, SlipsOfTables, [.. Enumerable.Range(0, heads).Select(i => SlipsOfHeads[i % SlipsOfHeads.Length])]);
     }
 
     private static string[] Texts(HostilePlace place) => [.. HostileCells.At(place).Select(cell => cell.Text)];
