@@ -13,11 +13,20 @@ internal sealed class Binder(FunctionLibrary library)
 
     private const int PerTree = 400;
 
+    /// <summary>How much is bound in one calculation, in characters of code; a shape counts as <see cref="LeastCost"/> at least, and one with an error as <see cref="ErrorCost"/> more, since it is bound again alone.</summary>
+    private const long MostCost = 2_000_000;
+
+    private const int LeastCost = 100, ErrorCost = 500;
+
     private readonly CompilerDoor door = new(library);
     private readonly Dictionary<(string Key, TypeList Slots), Shape> known = [];
     private int generation;
+    private long cost;
 
     public FunctionLibrary Library => library;
+
+    /// <summary>Begins a calculation, which has a budget of its own for what is bound in it.</summary>
+    public void BeginCalculation() => cost = 0;
 
     /// <summary>Forgets what depends on the author's functions.</summary>
     public void OwnFunctionsChanged() => generation++;
@@ -40,10 +49,19 @@ internal sealed class Binder(FunctionLibrary library)
         foreach (var (expression, slots) in wanted)
         {
             var key = KeyOf(expression, slots);
-            if (!known.ContainsKey(key) && missing.TryAdd(key, toBind.Count)) toBind.Add((expression, slots));
+            if (!known.ContainsKey(key) && !missing.ContainsKey(key) && MayBind(expression)) missing.Add(key, toBind.Count);
+            if (missing.Count > toBind.Count) toBind.Add((expression, slots));
         }
         for (int from = 0; from < toBind.Count; from += PerTree) BindTogether(toBind.GetRange(from, Math.Min(PerTree, toBind.Count - from)), own);
-        return [.. wanted.Select(item => known[KeyOf(item.Expression, item.Slots)])];
+        return [.. wanted.Select(item => known.GetValueOrDefault(KeyOf(item.Expression, item.Slots)) ?? new Shape { Origin = item.Expression, Fault = BindingFaults.TooManyShapes() })];
+    }
+
+    private bool MayBind(ResolvedExpression expression)
+    {
+        int more = Math.Max(LeastCost, expression.Code.Length);
+        if (cost + more > MostCost) return false;
+        cost += more;
+        return true;
     }
 
     private void BindTogether(List<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> batch, IReadOnlyDictionary<string, OwnFunction> own)
@@ -53,6 +71,7 @@ internal sealed class Binder(FunctionLibrary library)
         for (int i = 0; i < batch.Count; i++)
         {
             // one expression that the parser cannot close spoils its neighbours; alone it spoils nobody
+            if (!bound[i].Errors.IsEmpty) cost += ErrorCost;
             BoundShape shape = bound[i].Errors.IsEmpty || batch.Count == 1 ? bound[i] : door.Bind([batch[i]], called)[0];
             (BoundExpression? tree, Fault? fault) = Translator.Translate(batch[i].Expression, batch[i].Slots, shape, library, own);
             if (fault is null) batch[i].Expression.Family.LetTokensGo();

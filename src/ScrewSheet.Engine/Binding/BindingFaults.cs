@@ -64,8 +64,14 @@ internal static class BindingFaults
     [FaultCode(6303, "A form of C# is not part of the language of cells.")]
     public static Fault NotInLanguage(string? id, Place place) => new(6303, FaultKind.Language, "This form of C# is not part of the language of cells.", "Use literals, arithmetic, comparisons, ?:, switch, calls and members.", place, id);
 
+    [FaultCode(6306, "A type in brackets stands before a value, which would convert it.")]
+    public static Fault Cast(Place place) => new(6306, FaultKind.Language, "A conversion is not part of the language of cells.", "Values need no conversion; remove the brackets and the type.", place);
+
     [FaultCode(6106, "A `switch` has more than 32 arms.")]
     public static Fault TooManyArms(int most, Place place) => new(6106, FaultKind.Budget, $"A switch has more than {most} arms.", "Split it over several cells.", place);
+
+    [FaultCode(6113, "A workbook has more different expressions, or longer ones, than are bound in one calculation.")]
+    public static Fault TooManyShapes() => new(6113, FaultKind.Budget, "The workbook has too many different expressions.", "Use the same expression in more rows, or split the workbook.");
 
     [FaultCode(2117, "A record, text or series has no such member.")]
     public static Fault UnknownMember(string member, string owner, string? near, string known, string? id, Place place) =>

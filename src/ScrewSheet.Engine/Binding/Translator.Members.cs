@@ -47,8 +47,8 @@ internal sealed partial class Translator
     private BoundOption Field(IFieldReferenceOperation field)
     {
         Type? option = library.Options.FirstOrDefault(candidate => candidate.Name == field.Field.ContainingType.Name && field.Field.ContainingType.TypeKind == TypeKind.Enum);
-        if (option is null) throw Refuse(BindingFaults.NotInLanguage(field.Field.Name, PlaceOf(field)));
-        return new BoundOption((Enum)Enum.Parse(option, field.Field.Name), PlaceOf(field));
+        if (option is null || !Enum.TryParse(option, field.Field.Name, out object? value)) throw Refuse(BindingFaults.NotInLanguage(field.Field.Name, PlaceOf(field)));
+        return new BoundOption((Enum)value, PlaceOf(field));
     }
 
     private BoundWith With(IWithOperation with)

@@ -75,6 +75,7 @@ internal sealed partial class Translator
     /// <summary>The compiler converts a quantity to a number where only a number fits; it must be one.</summary>
     private BoundExpression Conversion(IConversionOperation conversion)
     {
+        if (!conversion.IsImplicit) throw Refuse(BindingFaults.Cast(PlaceOf(conversion)));
         BoundExpression value = Visit(conversion.Operand);
         if (conversion.Type?.SpecialType == SpecialType.System_Double && value.Type is not NumberType) throw Refuse(BindingFaults.NotANumber(value.Type, value.Place));
         if (conversion.Type?.SpecialType == SpecialType.System_Object) throw Refuse(BindingFaults.ValueInText(value.Type, value.Place));

@@ -17,6 +17,7 @@ internal sealed partial class Emitter
         List<ParameterExpression> locals = [];
         List<Expression> body = [];
         Expression[] handed = new Expression[parameters.Length];
+        if (node.Function.NoFormula is { } unclosed) body.Add(Expression.Call(Expression.Property(FrameParameter, nameof(Frame.Budget)), nameof(Budget.Step), null, Expression.Constant((long)unclosed.Steps)));
         for (int i = 0; i < parameters.Length; i++)
         {
             ParameterExpression local = Expression.Variable(Held(node.Arguments[i].Type));
@@ -26,6 +27,7 @@ internal sealed partial class Emitter
             handed[i] = ToClr(local, node.Function.Parameters[i].Type is QuantityType { Kind: null } general ? general : node.Arguments[i].Type, parameters[i]);
         }
         Expression result = FromClr(Expression.Call(method, handed), node.Type);
+        if (node.Type is RecordType made && RecordRows.Of(made) is { } rows) result = Expression.Call(Expression.Constant(rows), nameof(RecordRows.Count), null, FrameParameter, result);
         if (cache.GuardOf(node.Function) is { } guard) result = Guarded(guard, node, locals, body, result);
         body.Add(result);
         return Expression.Block(locals, body);
@@ -100,7 +102,7 @@ internal sealed partial class Emitter
         ImmutableArray<BoundExpression> arguments = node.Arguments;
         Expression numbers = Expression.NewArrayInit(typeof(double), arguments.Select(argument => IsNumeric(argument.Type) ? Checked(argument) : Expression.Constant(double.NaN)).Concat(code.Spare));
         Expression others = Expression.NewArrayInit(typeof(object), arguments.Select(argument => IsNumeric(argument.Type) ? Expression.Constant(null) : (Expression)Expression.Convert(Emit(argument), typeof(object))).Concat(code.SpareOthers));
-        Expression inner = Expression.Call(FrameParameter, nameof(Frame.Call), null, numbers, others);
+        Expression inner = Expression.Call(FrameParameter, nameof(Frame.Call), null, numbers, others, Expression.Constant(code.Weight));
         return IsNumeric(node.Type)
             ? Expression.Call(Expression.Constant(code), nameof(OwnCode.Number), null, inner)
             : Expression.Convert(Expression.Call(Expression.Constant(code), nameof(OwnCode.Other), null, inner), Held(node.Type));
@@ -114,7 +116,7 @@ internal sealed partial class Emitter
     public override Expression Visit(BoundSelection node)
     {
         BoundExpression? body = node.Lambda?.Body;
-        SelectionCode code = new(node.Operation, node.Lambda is null ? null : new RowTest(node.Lambda.Parameters[0].Index, Other(body!)));
+        SelectionCode code = new(node.Operation, node.Lambda is null ? null : new RowTest(node.Lambda.Parameters[0].Index, Other(body!), Weight.Of(body!)));
         Expression values = Expression.NewArrayInit(typeof(object), node.Values.Select(value => Expression.Convert(Emit(value), typeof(object))));
         return Expression.Call(Expression.Constant(code), nameof(SelectionCode.Pick), null, FrameParameter, Emit(node.Series), Emit(node.By), values);
     }
@@ -123,7 +125,7 @@ internal sealed partial class Emitter
     {
         BoundExpression? body = node.Lambda?.Body;
         SeriesCode code = new(node.Operation, node.Lambda?.Parameters[0].Index ?? 0,
-            body is not null && IsNumeric(body.Type) ? Number(body) : null, body?.Type is TruthType ? Other(body) : null, node.Type);
+            body is not null && IsNumeric(body.Type) ? Number(body) : null, body?.Type is TruthType ? Other(body) : null, node.Type, body is null ? 1 : Weight.Of(body));
         Expression result = Expression.Call(Expression.Constant(code), IsNumeric(node.Type) ? nameof(SeriesCode.Number) : nameof(SeriesCode.Other), null, FrameParameter, Emit(node.Series));
         return IsNumeric(node.Type) ? result : Expression.Convert(result, Held(node.Type));
     }

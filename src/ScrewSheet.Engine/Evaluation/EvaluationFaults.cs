@@ -1,3 +1,4 @@
+using System.Globalization;
 using ScrewSheet.Workbooks.Diagnostics;
 
 namespace ScrewSheet.Engine.Evaluation;
@@ -49,6 +50,9 @@ internal static class EvaluationFaults
 
     [FaultCode(6110, "The author's functions call each other deeper than 100.")]
     public static Fault CallDepth(int depth) => Budget(6110, $"Functions call each other deeper than {depth}.", "Join some of them.");
+
+    [FaultCode(6112, "The series, texts and records of a workbook's cells hold more than 20,000,000 values together.")]
+    public static Fault HeldTooMuch(long values) => Budget(6112, string.Create(CultureInfo.InvariantCulture, $"With this cell the workbook would hold more than {values:N0} values."), "Compute a number from the series in the cell that makes it.");
 
     [FaultCode(3119, "A cell is declared as one type and its expression gives another.")]
     public static Fault WrongType(string declared, string phrase, Place? place) => new(3119, FaultKind.Unit, $"The cell is declared {declared}; its expression gives {phrase}.", "Change the type or the expression.", place);

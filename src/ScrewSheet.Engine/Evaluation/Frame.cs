@@ -10,7 +10,7 @@ namespace ScrewSheet.Engine.Evaluation;
 /// </summary>
 internal sealed class Frame
 {
-    /// <summary>A call of one of the author's functions weighs as much as so many steps.</summary>
+    /// <summary>A call of one of the author's functions counts as so many steps at least.</summary>
     public const int StepsPerCall = 10;
 
     /// <summary>The deepest chain of the author's functions.</summary>
@@ -70,10 +70,13 @@ internal sealed class Frame
     }
 
     /// <summary>The frame of a function called from here.</summary>
-    public Frame Call(double[] si, object?[] others)
+    /// <param name="si">Its parameters that are numbers or quantities.</param>
+    /// <param name="others">The others.</param>
+    /// <param name="steps">What the call counts as.</param>
+    public Frame Call(double[] si, object?[] others, int steps)
     {
         if (Depth >= MaximumCalls) throw new EvaluationException(EvaluationFaults.CallDepth(MaximumCalls));
-        Budget.Step(StepsPerCall);
+        Budget.Step(steps);
         return new Frame(Budget, Units, cautions, Depth + 1) { ParameterSi = si, ParameterOthers = others };
     }
 }

@@ -6,8 +6,12 @@ namespace ScrewSheet.Engine.Evaluation;
 /// <summary>The runnable body of one of the author's functions, made on its first call.</summary>
 internal sealed class OwnCode(OwnFunction function, CodeCache cache)
 {
+    private int? weight;
     private Func<Frame, double>? number;
     private Func<Frame, object>? other;
+
+    /// <summary>The steps a call counts as.</summary>
+    public int Weight => weight ??= Math.Max(Frame.StepsPerCall, Evaluation.Weight.Of(Body));
 
     /// <summary>Room for the values of lambdas in the body.</summary>
     public IEnumerable<Expression> Spare => [Expression.Constant(double.NaN), Expression.Constant(double.NaN)];

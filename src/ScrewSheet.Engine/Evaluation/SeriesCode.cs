@@ -4,10 +4,10 @@ using ScrewSheet.Workbooks.Expressions;
 
 namespace ScrewSheet.Engine.Evaluation;
 
-/// <summary>Runs an operation over a series; each value is a step.</summary>
-internal sealed class SeriesCode(SeriesOperation operation, int parameter, Func<Frame, double>? map, Func<Frame, object>? test, CellType type)
+/// <summary>Runs an operation over a series; each value counts as many steps as the lambda's body weighs, or one.</summary>
+internal sealed class SeriesCode(SeriesOperation operation, int parameter, Func<Frame, double>? map, Func<Frame, object>? test, CellType type, int weight)
 {
-    private readonly RowTest? asked = test is null ? null : new RowTest(parameter, test);
+    private readonly RowTest? asked = test is null ? null : new RowTest(parameter, test, weight);
 
     /// <summary>Counts a series that a library function will read.</summary>
     public static void Count(Frame frame, object series) => frame.Budget.Step(((IRows)series).Count);
@@ -41,7 +41,7 @@ internal sealed class SeriesCode(SeriesOperation operation, int parameter, Func<
         double[] made = new double[values.Count];
         for (int i = 0; i < made.Length; i++)
         {
-            RowTest.Put(frame, parameter, values, i);
+            RowTest.Put(frame, parameter, values, i, weight);
             made[i] = map!(frame);
         }
         Series series = SeriesFactory.Make(((SeriesType)type).Element, made);

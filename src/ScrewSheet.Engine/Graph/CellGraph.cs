@@ -4,11 +4,11 @@ using ScrewSheet.Workbooks.Model;
 namespace ScrewSheet.Engine.Graph;
 
 /// <summary>All cells and who reads whom.</summary>
-/// <remarks>Invariant: a cell stands in the readers of exactly the places it refers to, and in <see cref="runs"/> once for each run it refers to; <see cref="columns"/> holds exactly the cells that are there.</remarks>
+/// <remarks>Invariant: a cell stands in the readers of exactly the places it refers to, and in <see cref="runs"/> for each run it refers to; <see cref="columns"/> holds exactly the cells that are there.</remarks>
 internal sealed class CellGraph
 {
     private readonly Dictionary<CellId, Spot> spots = [];
-    private readonly List<(Reference.ToRun Run, Node Reader)> runs = [];
+    private readonly RunIndex runs = new();
     private readonly Dictionary<(string Sheet, int Column), Node[]> columns = [];
     private int count;
 
@@ -48,7 +48,7 @@ internal sealed class CellGraph
             if (node.Reads[i] is Reference.ToCell cell) (sources[i] = SpotOf(cell.Cell)).Add(node);
             else
             {
-                runs.Add(((Reference.ToRun)node.Reads[i], node));
+                runs.Add((Reference.ToRun)node.Reads[i], node);
                 node.ReadsRuns = true;
             }
         }
@@ -63,7 +63,7 @@ internal sealed class CellGraph
             source?.Remove(node);
             if (source is not null) Drop(source);
         }
-        if (node.ReadsRuns) runs.RemoveAll(entry => ReferenceEquals(entry.Reader, node));
+        if (node.ReadsRuns) foreach (Reference.ToRun run in node.Reads.OfType<Reference.ToRun>()) runs.Remove(run, node);
         (node.Sources, node.ReadsRuns) = ([], false);
     }
 
@@ -79,9 +79,11 @@ internal sealed class CellGraph
     public void CopyReaders(Spot spot, List<Node> list)
     {
         spot.CopyTo(list);
-        foreach ((Reference.ToRun run, Node reader) in runs)
-            if (run.Contains(spot.Id)) list.Add(reader);
+        runs.CopyReaders(spot.Id, list);
     }
+
+    /// <summary>True where all different runs of the workbook would span more cells than they may, with these.</summary>
+    public bool SpansTooMuch(IEnumerable<Reference> more) => runs.Spanned + more.OfType<Reference.ToRun>().Sum(runs.Added) > RunIndex.MostSpanned;
 
     /// <summary>The cells a node reads that are there.</summary>
     public IEnumerable<Node> Read(Node node)
@@ -127,7 +129,7 @@ internal sealed class CellGraph
         {
             found++;
             for (int i = 0; i < node.Reads.Length; i++)
-                if (node.Reads[i] is Reference.ToCell cell ? !ReferenceEquals(node.Sources[i], spots.GetValueOrDefault(cell.Cell)) || !node.Sources[i]!.Has(node) : !runs.Contains(((Reference.ToRun)node.Reads[i], node)))
+                if (node.Reads[i] is Reference.ToCell cell ? !ReferenceEquals(node.Sources[i], spots.GetValueOrDefault(cell.Cell)) || !node.Sources[i]!.Has(node) : !runs.Has((Reference.ToRun)node.Reads[i], node))
                     throw new InvalidOperationException($"{node.Id} reads {node.Reads[i]} and is not among its readers.");
         }
         if (found != count) throw new InvalidOperationException($"{found} cells are there and {count} are counted.");

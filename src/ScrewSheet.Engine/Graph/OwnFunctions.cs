@@ -44,8 +44,9 @@ internal sealed class OwnFunctions
         }
         ImmutableArray<BoundParameter> parameters = [.. definition.Parameters.Select((p, i) => new BoundParameter(p.Name, i, Type(p.Type), definition.Place))];
         OwnFunction function = new() { Name = definition.Name, Parameters = parameters, ReturnType = Type(definition.ReturnType) };
-        bool hides = binder.Library.Function(definition.Name) is not null || binder.Library.IsTypeName(definition.Name) || CodeWriter.OwnNames.Contains(definition.Name) || definition.Name is "Series" or "Math";
-        if (hides) fault ??= NameFaults.HiddenFunction(definition.Name, definition.Place);
+        bool isType = TypeNames.Find(definition.Name, binder.Library) is not null || binder.Library.IsTypeName(definition.Name);
+        bool hides = isType || binder.Library.Function(definition.Name) is not null || CodeWriter.OwnNames.Contains(definition.Name) || definition.Name is "Series" or "Math";
+        if (hides) fault ??= isType && binder.Library.Function(definition.Name) is null ? NameFaults.HiddenType(definition.Name, definition.Place) : NameFaults.HiddenFunction(definition.Name, definition.Place);
         if (byName.ContainsKey(definition.Name)) fault = NameFaults.DoubledFunction(definition.Name, definition.Place);
         if (!hides) byName.TryAdd(definition.Name, function);
         if (fault is not null) Fail(byName.GetValueOrDefault(definition.Name) ?? function, fault);
@@ -64,7 +65,7 @@ internal sealed class OwnFunctions
         if (function.Fault is not null || function.Body is not null || !bodies.TryGetValue(function, out var entry)) return;
         if (path.Contains(function))
         {
-            string circle = string.Join(" → ", path.SkipWhile(f => f != function).Append(function).Select(f => f.Name));
+            string[] circle = [.. path.SkipWhile(f => f != function).Append(function).Select(f => f.Name)];
             foreach (OwnFunction member in path.SkipWhile(f => f != function)) Fail(member, NameFaults.FunctionCircle(circle, bodies[member].Definition.Place));
             return;
         }

@@ -14,6 +14,9 @@ namespace ScrewSheet.Engine.Graph;
 /// <summary>One cell: its inputs, its value, its cautions.</summary>
 internal sealed partial class Recalculation
 {
+    /// <summary>How many values of runs are kept while they may be read again.</summary>
+    private const int MostRunValues = 4_000_000;
+
     /// <summary>Puts what a cell reads into <see cref="scratch"/>, or says why that cannot be.</summary>
     private CellResult? Gather(Node node)
     {
@@ -46,7 +49,7 @@ internal sealed partial class Recalculation
             List<Caution> met = [];
             if (ReadRun(node, run, slot, reading, met) is { } failed) return (null, failed);
             if (reading.Blanks($"{run.First.Sheet}.{run.Column?.Name}") is { } blanks) met.Insert(0, new Caution(blanks));
-            runsRead.Add(run, known = (reading.Value(), [.. met]));
+            Keep(run, known = (reading.Value(), InheritedCautions.Of(met)), reading.Count);
         }
         cautions.AddRange(known.Cautions);
         return (known.Value, null);
@@ -63,8 +66,21 @@ internal sealed partial class Recalculation
             if (reading.Take(target.Id, value, () => Near(node, target.Id)) is { } fault) return Failed(fault);
             Inherit(target, met);
         }
+        if (!budget.MayRead(reading.Count)) return Fail(node, EvaluationFaults.AllSteps(Budget.PerCalculation));
         if (!reading.IsEmpty) return null;
         return Failed(run.Column is null ? EvaluationFaults.EmptySeries($"{Near(node, run.First)} to {Near(node, run.Last)}") : EvaluationFaults.EmptyColumn(run.Column.Name));
+    }
+
+    /// <summary>Remembers what a run holds for other cells that read it; too much is forgotten and read again.</summary>
+    private void Keep(Reference.ToRun run, (CellValue Value, ImmutableArray<Caution> Cautions) read, int values)
+    {
+        if (runValues + values > MostRunValues)
+        {
+            runsRead.Clear();
+            runValues = 0;
+        }
+        runValues += values;
+        runsRead.Add(run, read);
     }
 
     private static void Inherit(Node target, List<Caution> cautions)
@@ -117,6 +133,7 @@ internal sealed partial class Recalculation
     /// <summary>Checks the value against the cell's own words: type, unit, limits, kept result.</summary>
     private CellResult Finish(Node node, CellValue value, ImmutableArray<Caution> inherited, Frame? frame)
     {
+        if (held.WouldHoldTooMuch(node.Result?.Value, value)) return Fail(node, EvaluationFaults.HeldTooMuch(HeldValues.Most));
         if (Declared(node, ref value) is { } fault) return Fail(node, InFile(node, fault));
         if (node.Cell.Format?.Unit is { } unit && SiValue.Of(value) is not null && TypeRules.DimensionOf(value.Type) != unit.Dimension) return Fail(node, EvaluationFaults.WrongUnit(unit.Symbol, value.Type.Phrase));
         if (node.Cell.Content is GivenContent { Within: { } limits } && SiValue.Of(value) is { } si && (si < limits.FromSi || si > limits.ToSi))

@@ -22,6 +22,10 @@ internal sealed partial class Recalculation
     private readonly Dictionary<string, PatternCache> patterns = [];
     private readonly Scratch scratch = new();
     private readonly Dictionary<Reference.ToRun, (CellValue Value, ImmutableArray<Caution> Cautions)> runsRead = [];
+    private readonly Dictionary<IReadOnlyList<CellId>, Fault> circleFaults = new(ReferenceEqualityComparer.Instance);
+    private readonly HeldValues held = new();
+    private Budget budget = new(CancellationToken.None);
+    private int runValues;
     private volatile Node? running;
     private int calculations;
     private Workbook workbook;
@@ -118,6 +122,7 @@ internal sealed partial class Recalculation
             graph.Remove(node);
             node.IsDirty = false;
             results.Remove(id);
+            held.Replace(node.Result?.Value, null);
         }
         else if (node is null && cell is not null) Resolve(graph.Add(id, cell));
         else if (node is not null) Rewrite(node, cell!);
@@ -160,12 +165,16 @@ internal sealed partial class Recalculation
             foreach (Node node in nodes) Resolve(node);
             return;
         }
-        var resolved = ManyResolved.Of([.. nodes.Select(node => (node.Id.Sheet, TextOf(node.Cell.Content)))], () =>
+        ManyResolved many = new(() =>
         {
             Dictionary<string, PatternCache> ofThread = [];
             return sheet => Patterns(sheet, ofThread);
         });
-        for (int i = 0; i < nodes.Length; i++) Place(nodes[i], resolved[i]);
+        foreach (Node[] some in nodes.Chunk(ManyResolved.Together))
+        {
+            var resolved = many.Of([.. some.Select(node => (node.Id.Sheet, TextOf(node.Cell.Content)))]);
+            for (int i = 0; i < some.Length; i++) Place(some[i], resolved[i]);
+        }
     }
 
     private void Resolve(Node node) => Place(node, TextOf(node.Cell.Content) is { } text ? Patterns(node.Id.Sheet, patterns).Resolve(text) : default);
@@ -180,6 +189,8 @@ internal sealed partial class Recalculation
                 (node.Expression, node.Unresolved) = (null, CallFaults.GivenRefers(expression.ReferencePlaces[0]));
             if (node.Expression is { Calls.IsEmpty: false } calling && calling.Calls.FirstOrDefault(call => call.Fault is not null) is { } broken)
                 (node.Expression, node.Unresolved) = (null, CallFaults.FunctionBroken(broken.Name, null));
+            if (node.Expression is { } spanning && graph.SpansTooMuch(spanning.References))
+                (node.Expression, node.Unresolved) = (null, NameFaults.SeriesTogether(spanning.ReferencePlaces[spanning.References.IndexOf(spanning.References.First(reference => reference is Reference.ToRun))]));
         }
         graph.Connect(node);
         MarkDirty(node);
@@ -202,10 +213,12 @@ internal sealed partial class Recalculation
     {
         events.Clear();
         runsRead.Clear();
-        running = null;
+        circleFaults.Clear();
+        binder.BeginCalculation();
+        (running, runValues) = (null, 0);
         dirty.RemoveAll(node => !node.IsDirty);
         Order order = Order.Of(graph, dirty, ++calculations);
-        Budget budget = new(stop);
+        budget = new Budget(stop);
         Frame frame = new(budget, workbook.Head.Units);
         foreach (List<Node> level in order.Levels)
         {
@@ -230,7 +243,7 @@ internal sealed partial class Recalculation
         for (int i = from; i < level.Count; i++)
         {
             Node node = level[i];
-            if (order.Circles.TryGetValue(node, out IReadOnlyList<CellId>? circle)) Store(node, Fail(node, NameFaults.CellCircle(string.Join(" → ", circle.Select(Label)))));
+            if (order.Circles.TryGetValue(node, out IReadOnlyList<CellId>? circle)) Store(node, Fail(node, CircleFault(circle)));
             else if (node.IsDirty || WasInCircle(node) || graph.ReadsChanged(node))
             {
                 if (!DeepStack.Inside && node.Expression is not null && node.Shape is not { IsPlain: true })
@@ -291,6 +304,7 @@ internal sealed partial class Recalculation
     private void Store(Node node, CellResult result)
     {
         bool same = node.Result is { } old && Equals(old.Outcome, result.Outcome) && old.Type == result.Type && old.Cautions.SequenceEqual(result.Cautions) && old.Cell.Format == result.Cell.Format;
+        held.Replace(node.Result?.Value, result.Value);
         node.Result = result;
         results.Set(result);
         if (same || node.HasChanged) return;
@@ -298,5 +312,10 @@ internal sealed partial class Recalculation
         changed.Add(node);
     }
 
-    private static string Label(CellId id) => id.ToString();
+    /// <summary>The fault of a circle, worded once however many cells stand in it.</summary>
+    private Fault CircleFault(IReadOnlyList<CellId> circle)
+    {
+        if (!circleFaults.TryGetValue(circle, out Fault? fault)) circleFaults.Add(circle, fault = NameFaults.CellCircle(circle));
+        return fault;
+    }
 }

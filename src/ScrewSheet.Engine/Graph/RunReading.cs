@@ -21,6 +21,9 @@ internal sealed class RunReading(CellReference run, Unit? unit)
     private readonly List<int> rows = [];
     private CellType? element = unit is null ? null : unit.Kind is { } kind ? CellType.Of(kind) : CellType.Of(unit.Dimension);
 
+    /// <summary>How many values were taken.</summary>
+    public int Count => rows.Count;
+
     /// <summary>True where nothing was taken.</summary>
     public bool IsEmpty => rows.Count == 0;
 

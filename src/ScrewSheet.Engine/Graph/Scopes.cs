@@ -57,6 +57,7 @@ internal sealed class NameIndex
 {
     private readonly Dictionary<string, Dictionary<string, SortedSet<CellAddress>>> sheets = [];
     private readonly Dictionary<(string Sheet, string Name), SheetColumn> columns = [];
+    private readonly Dictionary<string, string[]> columnNames = [];
 
     public IEnumerable<string> Sheets => sheets.Keys;
 
@@ -66,6 +67,7 @@ internal sealed class NameIndex
     {
         if (!sheets.TryAdd(sheet.Name, [])) return;
         foreach (SheetColumn column in sheet.Columns) columns.Add((sheet.Name, column.Name), column);
+        columnNames.Add(sheet.Name, [.. sheet.Columns.Select(column => column.Name)]);
     }
 
     public SheetColumn? FindColumn(string sheet, string name) => columns.GetValueOrDefault((sheet, name));
@@ -77,7 +79,8 @@ internal sealed class NameIndex
 
     public IEnumerable<string> SheetsWith(string name) => sheets.Where(sheet => sheet.Value.ContainsKey(name) || columns.ContainsKey((sheet.Key, name))).Select(sheet => sheet.Key);
 
-    public IEnumerable<string> On(string sheet) => [.. sheets.TryGetValue(sheet, out var names) ? (IEnumerable<string>)names.Keys : [], .. columns.Keys.Where(column => column.Sheet == sheet).Select(column => column.Name)];
+    public IEnumerable<string> On(string sheet) => 
+        (sheets.TryGetValue(sheet, out var names) ? (IEnumerable<string>)names.Keys : []).Concat(columnNames.GetValueOrDefault(sheet) ?? []);
 
     public void Add(CellId id, string name)
     {

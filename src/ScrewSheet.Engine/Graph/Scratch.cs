@@ -27,7 +27,7 @@ internal sealed class Scratch
     public List<Caution> Cautions { get; } = [];
 
     /// <summary>The same, each once.</summary>
-    public ImmutableArray<Caution> Inherited => Cautions.Count == 0 ? [] : [.. Cautions.Distinct()];
+    public ImmutableArray<Caution> Inherited => InheritedCautions.Of(Cautions);
 
     /// <summary>Makes room for that many slots.</summary>
     public void Begin(int slots)

@@ -1,4 +1,6 @@
+using System.Globalization;
 using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Engine.Naming;
 
@@ -37,11 +39,18 @@ internal static class NameFaults
     [FaultCode(6105, "A series spans more than 200,000 cells.")]
     public static Fault SeriesTooLong(long cells, Place place) => new(6105, FaultKind.Budget, $"This series spans {cells:N0} cells.", $"{Reference.ToRun.Maximum:N0} are the most.", place);
 
+    [FaultCode(6111, "The different series of a workbook span more than 5,000,000 cells together.")]
+    public static Fault SeriesTogether(Place place) =>
+        new(6111, FaultKind.Budget, string.Create(CultureInfo.InvariantCulture, $"With this series those of the workbook span more than {Graph.RunIndex.MostSpanned:N0} cells together."), "Make some shorter, or give a column a name.", place);
+
     [FaultCode(2110, "This member of `Math` is not part of the language of cells.")]
     public static Fault UnknownMath(string name, Place place) => Name(2110, $"Math.{name} is not part of the language of cells.", "Known are Math.PI E Sqrt Cbrt Pow Exp Log Log10 Abs Min Max Floor Ceiling.", place);
 
     [FaultCode(2111, "A function of the author would hide one of the library.")]
     public static Fault HiddenFunction(string name, Place? place) => Name(2111, $"{name} is a function of the library; a function of the same name would hide it.", "Choose another name.", place);
+
+    [FaultCode(2119, "A function of the author has the name of a type.")]
+    public static Fault HiddenType(string name, Place? place) => Name(2119, $"{name} is a type; a function of the same name would hide it.", "Choose another name.", place);
 
     [FaultCode(2112, "A sheet's name would hide a name of the library.")]
     public static Fault HiddenBySheet(string name) => Name(2112, $"{name} is a name of the library; a sheet of the same name would hide it.", "Rename the sheet.", null);
@@ -53,16 +62,23 @@ internal static class NameFaults
     public static Fault UnknownType(string name, string? near, Place? place) => Name(2114, $"{name} is no type.", near is null ? "Write a quantity such as Force, or double, bool or string." : $"Did you mean {near}?", place);
 
     [FaultCode(2202, "Functions call each other in a circle; each is named in order.")]
-    public static Fault FunctionCircle(string path, Place? place) => new(2202, FaultKind.Circle, $"These functions call each other in a circle: {path}.", "Break the circle.", place);
+    public static Fault FunctionCircle(IReadOnlyCollection<string> circle, Place? place) => new(2202, FaultKind.Circle, $"These functions call each other in a circle: {Way(circle)}.", "Break the circle.", place);
 
     [FaultCode(2201, "Cells wait for each other in a circle; each is named in order.")]
-    public static Fault CellCircle(string path) => new(2201, FaultKind.Circle, $"These cells wait for each other: {path}.", "Break the circle.");
+    public static Fault CellCircle(IReadOnlyCollection<CellId> circle) => new(2201, FaultKind.Circle, $"These cells wait for each other: {Way(circle)}.", "Break the circle.");
 
     [FaultCode(2115, "A cell referred to is empty.")]
     public static Fault EmptyCell(string cell, Place? place) => Name(2115, $"{cell} is empty.", "Fill it or refer to another cell.", place);
 
     [FaultCode(2116, "A cell referred to holds a note.")]
     public static Fault NoteCell(string cell, Place? place) => Name(2116, $"{cell} holds a note, not a value.", "Refer to another cell.", place);
+
+    /// <summary>A way round in order, back to its first; of a long one the beginning.</summary>
+    private static string Way<T>(IReadOnlyCollection<T> circle)
+    {
+        const int named = 65;
+        return string.Join(" → ", circle.Take(named)) + (circle.Count > named ? string.Create(CultureInfo.InvariantCulture, $" and {circle.Count - named:N0} more") : "");
+    }
 
     private static Fault Name(int code, string message, string? remedy, Place? place) => new(code, FaultKind.Name, message, remedy, place);
 }

@@ -39,7 +39,7 @@ public static class LegsInSpace
     /// <exception cref="DomainException">A value is out of range, the series differ in number, or there is no pull.</exception>
     [Callable(Topic, "The tensions in any number of tied legs, with the master point followed to where the pull takes it.", Assumes = "Legs follow Hooke's law, are just taut before the load, and are tied at the master point.",
         NotFor = "Sliding rigs, knots that slip, or a load that falls.")]
-    [NoFormula("Minimises the energy of legs and load (Newton steps with a search along each, to 1e-10 of the pull); legs carry no push.")]
+    [NoFormula("Minimises the energy of legs and load (Newton steps with a search along each, to 1e-10 of the pull); legs carry no push.", Steps = 10_000)]
     [Example("TiedLegs(0 kN, 0 kN, -10 kN, Values(0.3 m, -0.4 m, 0.05 m), Values(0.1 m, 0.1 m, -0.2 m), Values(0.8 m, 0.6 m, 1 m), Values(100 MN, 100 MN, 100 MN)).Largest", "4.227775 kN")]
     [Source(Balance + ", with Hooke's law", Standing.Derived)]
     public static LegSharing TiedLegs(

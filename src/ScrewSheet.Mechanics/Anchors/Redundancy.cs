@@ -81,7 +81,7 @@ public static class Redundancy
     /// <summary>Tensions in N of the remaining tied legs when one is lost, the master point followed to its new place.</summary>
     /// <exception cref="DomainException">A value is out of range, the series differ in number, there is no pull, or there is no such leg.</exception>
     [Callable(Topic, "What the remaining tied legs carry at rest when one leg is lost, in their new geometry.", Assumes = Tied, NotFor = "The impact of the drop: see OneLegOut.")]
-    [NoFormula("As TiedLegs, without the lost leg.")]
+    [NoFormula("As TiedLegs, without the lost leg.", Steps = 10_000)]
     [Example("WithoutLeg(0 kN, 0 kN, -10 kN, Values(-0.2 m, 0.2 m), Values(0 m, 0 m), Values(0.3464102 m, 0.3464102 m), Values(100 MN, 100 MN), 1).Largest", "10.0000 kN")]
     [Source(Rule, Standing.Derived)]
     public static LegSharing WithoutLeg(
@@ -104,7 +104,7 @@ public static class Redundancy
     /// <exception cref="DomainException">A value is out of range, the series differ in number, or there is no pull.</exception>
     [Callable(Topic, "Whether an anchor holds when any one of its tied legs is lost: utilisation of every remaining leg.",
         Assumes = Tied + " The impact is ShockBound's upper bound for the drop of the master point, in the direction of the pull.", NotFor = "Sliding rigs, cascades, or the loss of two legs.")]
-    [NoFormula("For each lost leg: TiedLegs without it, the drop along the pull, then TiedLegs again under the larger of the pull and ShockBound.")]
+    [NoFormula("For each lost leg: TiedLegs without it, the drop along the pull, then TiedLegs again under the larger of the pull and ShockBound.", Steps = 10_000)]
     [CautionWhen("true", CommonCause)]
     [Example("OneLegOut(0 kN, 0 kN, -5 kN, Values(-0.2 m, 0.2 m), Values(0 m, 0 m), Values(0.3464102 m, 0.3464102 m), Values(100 MN, 100 MN), Values(10 kN, 8 kN), 80 kg, 20 kN/m).Worst", "0.625000")]
     [Source(Rule, Standing.Derived)]

@@ -38,7 +38,7 @@ public static class ControlCharts
 {
     /// <summary>The chart of means and ranges: the values in order, cut into subgroups of equal size (2 to 25); at least two subgroups.</summary>
     [Callable(Topics.Control, "Does the process hold steady (chart of means and ranges)?", Assumes = "Values in the order of making; each subgroup made under the same conditions.", NotFor = "Saying whether the product is strong enough: control limits are no specification.")]
-    [NoFormula("grand mean plus and minus A2 mean ranges; D3 and D4 mean ranges for the ranges; constants computed")]
+    [NoFormula("grand mean plus and minus A2 mean ranges; D3 and D4 mean ranges for the ranges; constants computed", Steps = 100_000)]
     [Source(Works.Charts, Standing.SecondHand)]
     [Example("MeanRangeChart(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN, 9.9 kN), 2).Centre", "9.8 kN")]
     public static ControlChart<T> MeanRangeChart<T>(
@@ -55,7 +55,7 @@ public static class ControlCharts
 
     /// <summary>The chart of single values with moving ranges of two; at least three values.</summary>
     [Callable(Topics.Control, "Does the process hold steady (chart of single values)?", Assumes = "Values in the order of making; normally distributed.", NotFor = "Saying whether the product is strong enough: control limits are no specification.")]
-    [NoFormula("mean plus and minus three mean moving ranges over d2 of two values")]
+    [NoFormula("mean plus and minus three mean moving ranges over d2 of two values", Steps = 100_000)]
     [Source(Works.Charts, Standing.SecondHand)]
     [Example("IndividualsChart(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Upper", "11.64108 kN")]
     public static ControlChart<T> IndividualsChart<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct

@@ -30,7 +30,7 @@ public static class ControlConstants
 {
     /// <summary>All constants for subgroups of 2 to 100.</summary>
     [Callable(Topics.Control, "Which control-chart constants belong to this subgroup size?", Assumes = "Normally distributed values.")]
-    [NoFormula("c4 from gamma functions, d2 and d3 from integrals over the normal distribution, the others from these")]
+    [NoFormula("c4 from gamma functions, d2 and d3 from integrals over the normal distribution, the others from these", Steps = 100_000)]
     [Example("ControlChartConstants(5).MeanRange", "2.32592895")]
     [Source(Works.Charts, Standing.SecondHand)]
     public static ChartConstants ControlChartConstants([Parameter("n", "", "how many values make one subgroup", AtLeast = 2, AtMost = 100, UsualTo = 25)] double subgroupSize)

@@ -21,7 +21,7 @@ public static class HansonKoopmans
     /// <summary>B-basis (90 % exceed it, 95 % sure) from 2 to 28 strengths, all above zero, without a normal distribution.</summary>
     [Callable(Topics.DistributionFree, "What is the B-basis of a small batch without assuming a normal distribution?", Assumes = "Independent specimens, 2 to 28; strength above zero; the logarithm of the distribution function is concave, as for normal, lognormal and Weibull strength.",
         NotFor = "More than 28 specimens: DistributionFreeLimit needs no assumption there.")]
-    [NoFormula("x_r (x_1 / x_r)^k with rank and factor computed for the sample size")]
+    [NoFormula("x_r (x_1 / x_r)^k with rank and factor computed for the sample size", Steps = 10_000)]
     [Source(Works.Vangel, Standing.SecondHand)]
     [Example("HansonKoopmansBBasis(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "6.586282 kN")]
     public static ToleranceLimit<T> HansonKoopmansBBasis<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct
@@ -44,7 +44,7 @@ public static class HansonKoopmans
 
     /// <summary>The factor k of the limit, for 2 to 28 specimens; a pure number.</summary>
     [Callable(Topics.DistributionFree, "Which factor does the small-batch limit use?", Assumes = "B-basis: content 0.90, confidence 0.95.")]
-    [NoFormula("the k whose chance of failing, an integral over a beta density, is 0.05")]
+    [NoFormula("the k whose chance of failing, an integral over a beta density, is 0.05", Steps = 10_000)]
     [Example("HansonKoopmansFactor(18)", "1.354")]
     [Source(Works.Vangel, Standing.SecondHand)]
     public static double HansonKoopmansFactor([Parameter("n", "", Says.Count, AtLeast = 2, AtMost = 28)] double count)

@@ -62,7 +62,7 @@ public static class StrengthAgainstLoad
 
     /// <summary>Strength and load both Weibull, each with shape, scale and a threshold below which it never lies.</summary>
     [Callable(Topics.Interference, "How likely is the load to exceed the strength, both Weibull?", Assumes = "Strength and load follow Weibull distributions above their thresholds and are independent.", NotFor = NotFor)]
-    [NoFormula("the integral of the strength density times the chance that the load is higher, taken over equal steps of the strength's probability scale")]
+    [NoFormula("the integral of the strength density times the chance that the load is higher, taken over equal steps of the strength's probability scale", Steps = 10_000)]
     [Example("WeibullInterference(3, 10, 1, 1, 10, 1).FailureProbability", "0.431110")]
     [Source(Works.Interference, Standing.Derived)]
     public static InterferenceResult WeibullInterference<T>(

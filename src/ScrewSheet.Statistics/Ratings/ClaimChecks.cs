@@ -25,7 +25,7 @@ public static class ClaimChecks
     /// <summary>Counts the specimens below a claim and says what share of the population is shown to reach it; at least one value.</summary>
     [Callable(Topics.Ratings, "All specimens held more than the claim: what does that prove?", Assumes = "Independent specimens, made and tested like what is sold. No distribution is assumed.",
         NotFor = "Turning a handful of passes into a rating.")]
-    [NoFormula("counts the specimens below the claim, then the exact binomial (Clopper-Pearson) bound")]
+    [NoFormula("counts the specimens below the claim, then the exact binomial (Clopper-Pearson) bound", Steps = 10_000)]
     [Source(Works.ClopperPearson, Standing.SecondHand)]
     [Example("CheckClaim(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 9 kN).ReliabilityBound", "0.5492803")]
     public static ClaimCheck CheckClaim<T>(

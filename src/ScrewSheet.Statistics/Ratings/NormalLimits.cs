@@ -12,7 +12,7 @@ public static class NormalLimits
 
     /// <summary>Mean less three standard deviations (divisor n - 1), with the content it covers at 95 % confidence; at least two values, not all equal.</summary>
     [Callable(Topics.Ratings, "What is the three-sigma rating of the batch?", Assumes = NormalBatch, NotFor = "A promise of 99.87 %: for few specimens it covers far less.")]
-    [NoFormula("mean less three standard deviations; the content it covers at 95 % confidence by the exact tolerance factor")]
+    [NoFormula("mean less three standard deviations; the content it covers at 95 % confidence by the exact tolerance factor", Steps = 10_000)]
     [Source("Three-sigma rating, a convention of the trade", Standing.CommonPractice)]
     [Example("ThreeSigmaRating(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "8.259145 kN")]
     public static ToleranceLimit<T> ThreeSigmaRating<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct
@@ -25,7 +25,7 @@ public static class NormalLimits
 
     /// <summary>The exact one-sided lower tolerance limit mean - k s; at least two values, not all equal.</summary>
     [Callable(Topics.Ratings, "Which strength do at least this share of all pieces exceed, at a confidence?", Assumes = NormalBatch, NotFor = NotForOthers)]
-    [NoFormula("mean less the exact tolerance factor times the standard deviation")]
+    [NoFormula("mean less the exact tolerance factor times the standard deviation", Steps = 10_000)]
     [Source(Works.Tolerance, Standing.SecondHand)]
     [Example("LowerToleranceLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.95).Limit", "7.649444 kN")]
     public static ToleranceLimit<T> LowerToleranceLimit<T>(
@@ -35,7 +35,7 @@ public static class NormalLimits
 
     /// <summary>The exact one-sided upper tolerance limit mean + k s; at least two values, not all equal.</summary>
     [Callable(Topics.Ratings, "Which value do at least this share of all pieces stay below, at a confidence?", Assumes = "Normally distributed values; independent specimens.", NotFor = NotForOthers)]
-    [NoFormula("mean plus the exact tolerance factor times the standard deviation")]
+    [NoFormula("mean plus the exact tolerance factor times the standard deviation", Steps = 10_000)]
     [Source(Works.Tolerance, Standing.SecondHand)]
     [Example("UpperToleranceLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.95).Limit", "11.91056 kN")]
     public static ToleranceLimit<T> UpperToleranceLimit<T>(
@@ -45,7 +45,7 @@ public static class NormalLimits
 
     /// <summary>Exact two-sided tolerance limits mean ± k s; at least two values, not all equal.</summary>
     [Callable(Topics.Ratings, "Between which values does this share of all pieces lie, at a confidence?", Assumes = "Normally distributed values; independent specimens.", NotFor = NotForOthers)]
-    [NoFormula("mean plus and minus the exact two-sided tolerance factor times the standard deviation")]
+    [NoFormula("mean plus and minus the exact two-sided tolerance factor times the standard deviation", Steps = 10_000)]
     [Source(Works.Tolerance, Standing.SecondHand)]
     [Example("TwoSidedToleranceLimits(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.9).Lower", "7.604871 kN")]
     public static ToleranceInterval<T> TwoSidedToleranceLimits<T>(
@@ -61,21 +61,21 @@ public static class NormalLimits
 
     /// <summary>B-basis: at least 90 % exceed it, with 95 % confidence; at least two values, not all equal.</summary>
     [Callable(Topics.Ratings, "What is the B-basis strength of the batch (90 % exceed it, 95 % sure)?", Assumes = NormalBatch, NotFor = NotForOthers)]
-    [NoFormula("lower tolerance limit for content 0.90 at confidence 0.95")]
+    [NoFormula("lower tolerance limit for content 0.90 at confidence 0.95", Steps = 10_000)]
     [Source(Works.Cmh17, Standing.SecondHand)]
     [Example("BBasis(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "8.053002 kN")]
     public static ToleranceLimit<T> BBasis<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct => OneSided(sample, 0.90, 0.95, -1);
 
     /// <summary>A-basis: at least 99 % exceed it, with 95 % confidence; at least two values, not all equal.</summary>
     [Callable(Topics.Ratings, "What is the A-basis strength of the batch (99 % exceed it, 95 % sure)?", Assumes = NormalBatch, NotFor = NotForOthers)]
-    [NoFormula("lower tolerance limit for content 0.99 at confidence 0.95")]
+    [NoFormula("lower tolerance limit for content 0.99 at confidence 0.95", Steps = 10_000)]
     [Source(Works.Cmh17, Standing.SecondHand)]
     [Example("ABasis(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN)).Limit", "6.869548 kN")]
     public static ToleranceLimit<T> ABasis<T>([Parameter("x", "", Says.Sample)] Series<T> sample) where T : struct => OneSided(sample, 0.99, 0.95, -1);
 
     /// <summary>The lower tolerance limit worked out on logarithms; at least two values, all above zero, not all equal.</summary>
     [Callable(Topics.Ratings, "Which strength do at least this share exceed, when strength scatters in proportion (lognormal)?", Assumes = "Lognormally distributed strength; independent specimens.", NotFor = NotForOthers)]
-    [NoFormula("the normal lower tolerance limit of the logarithms, taken back by the exponential")]
+    [NoFormula("the normal lower tolerance limit of the logarithms, taken back by the exponential", Steps = 10_000)]
     [Source(Works.Cmh17, Standing.SecondHand)]
     [Example("LognormalLowerLimit(Values(9.1 kN, 9.8 kN, 10.4 kN, 9.5 kN, 10.1 kN), 0.95).Limit", "7.848903 kN")]
     public static ToleranceLimit<T> LognormalLowerLimit<T>(

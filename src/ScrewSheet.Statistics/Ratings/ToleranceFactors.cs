@@ -10,7 +10,7 @@ public static class ToleranceFactors
 
     /// <summary>The exact one-sided factor k for mean - k s (or mean + k s), deviation estimated; n at least 2.</summary>
     [Callable(Topics.Ratings, "How many standard deviations below the mean must a limit lie?", Assumes = "Normally distributed strength; independent specimens; s with divisor n - 1.")]
-    [NoFormula("the noncentral t quantile over the root of n, by integrating over the distribution of s and searching for k")]
+    [NoFormula("the noncentral t quantile over the root of n, by integrating over the distribution of s and searching for k", Steps = 10_000)]
     [Example("ToleranceFactor(10, 0.9, 0.95)", "2.35464")]
     [CautionWhen("count < 5", Few)]
     [Source(Works.Tolerance, Standing.SecondHand)]
@@ -23,7 +23,7 @@ public static class ToleranceFactors
 
     /// <summary>The exact two-sided factor for mean ± k s, deviation estimated; n at least 2.</summary>
     [Callable(Topics.Ratings, "How many standard deviations to both sides hold a share of the population?", Assumes = "Normally distributed values; independent specimens.")]
-    [NoFormula("the chance by chi-square, averaged over where the sample mean may lie, and a search for k")]
+    [NoFormula("the chance by chi-square, averaged over where the sample mean may lie, and a search for k", Steps = 10_000)]
     [Example("TwoSidedToleranceFactor(43, 0.9, 0.99)", "2.22283")]
     [CautionWhen("count < 5", Few)]
     [Source(Works.Tolerance, Standing.SecondHand)]
@@ -81,7 +81,7 @@ public static class ToleranceFactors
 
     /// <summary>The share of the population that mean - k s leaves above it, with a confidence; n at least 2.</summary>
     [Callable(Topics.Ratings, "What does mean less k standard deviations really promise?", Assumes = "Normally distributed strength; k between -50 and 50.")]
-    [NoFormula("the content whose exact tolerance factor is k, by search")]
+    [NoFormula("the content whose exact tolerance factor is k, by search", Steps = 10_000)]
     [Example("ContentCovered(5, 3, 0.95)", "0.862371")]
     [Source("Derived from the definition of the one-sided normal tolerance limit", Standing.Derived)]
     public static double ContentCovered(

@@ -87,7 +87,7 @@ public static class VariablesPlans
 
     /// <summary>The probability of acceptance by the k-method, deviation estimated, 0 to 1; n at least 2.</summary>
     [Callable(Topics.Sampling, "How likely is a lot of this quality to pass a plan by variables?", Assumes = Assumed)]
-    [NoFormula("the noncentral t distribution, by integrating over the distribution of s")]
+    [NoFormula("the noncentral t distribution, by integrating over the distribution of s", Steps = 10_000)]
     [Example("VariablesAcceptanceProbability(75, 1.84097, 0.015)", "0.9599")]
     [Source(Works.Variables, Standing.SecondHand)]
     public static double VariablesAcceptanceProbability(

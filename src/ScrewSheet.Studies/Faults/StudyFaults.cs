@@ -86,6 +86,10 @@ internal static class StudyFaults
     public static Fault NoTolerance(string cell) =>
         new(4320, FaultKind.Value, $"No given that {cell} depends on has a tolerance.", "Write ± and a half-width after one.");
 
+    [FaultCode(6402, "A study of uncertainty rests on more than 500 givens with tolerances.")]
+    public static Fault TooManyGivens(int givens, int most) =>
+        new(6402, FaultKind.Budget, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{givens:N0} givens with tolerances stand behind this; {most:N0} are the most."), "Ask for a cell that depends on fewer, or take the ± from those that hardly matter.");
+
     [FaultCode(4321, "A correlation names a given without a tolerance.")]
     public static Fault CorrelatedWithout(string name, Place? place) =>
         new(4321, FaultKind.Value, $"{name} has no tolerance, so nothing can go together with it.", "Write ± and a half-width after it, or remove the correlate line.", place);
@@ -107,6 +111,10 @@ internal static class StudyFaults
         new(4325, FaultKind.Value, string.Create(CultureInfo.InvariantCulture, $"The number of samples is from {least:#,0} to {most:#,0}."), null);
 
     [FaultCode(6401, "A what-if table has more entries than 1,000,000.")]
-    public static Fault TooMany(string count, Place? place) =>
-        new(6401, FaultKind.Budget, $"The table would have {count} entries; at most 1,000,000 are made.", "Take longer steps or vary less.", place);
+    public static Fault TooMany(string count, string most, Place? place) =>
+        new(6401, FaultKind.Budget, $"The table would have {count} entries; at most {most} are made.", "Take longer steps or vary less.", place);
+
+    [FaultCode(6403, "A what-if table has too many entries that are no numbers: texts, records or faults.")]
+    public static Fault TooMuchHeld(Place? place) =>
+        new(6403, FaultKind.Budget, "Too many entries of this table are texts, records or faults.", "Take longer steps, vary less, or show numbers.", place);
 }

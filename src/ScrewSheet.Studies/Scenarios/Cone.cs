@@ -34,9 +34,16 @@ internal sealed class Cone
     private readonly Dictionary<CellId, int> places = [];
     private readonly Dictionary<CellId, bool> changes = [];
     private readonly List<ConeCell> cells = [];
-    private readonly List<ImmutableHashSet<int>> behind = [];
+    private readonly List<GivenSet> behind = [];
+    private readonly Dictionary<CellId, int> givens;
+    private readonly Dictionary<CellReference, ConeInput> runs = [];
+    private readonly HashSet<CellReference> walked = [];
 
-    private Cone(Calculation calculation, ImmutableArray<CellId> varied) => (this.calculation, this.varied) = (calculation, varied);
+    private Cone(Calculation calculation, ImmutableArray<CellId> varied)
+    {
+        (this.calculation, this.varied) = (calculation, varied);
+        givens = varied.Select((id, place) => (id, place)).ToDictionary(pair => pair.id, pair => pair.place);
+    }
 
     public Calculation Calculation => calculation;
 
@@ -71,7 +78,7 @@ internal sealed class Cone
     public bool Reaches(CellId given) => places.ContainsKey(given);
 
     /// <summary>The varied givens a cell of the cone depends on, by their places.</summary>
-    public ImmutableHashSet<int> Behind(int cell) => behind[cell];
+    public GivenSet Behind(int cell) => behind[cell];
 
     private static IEnumerable<int> Members(ConeInput input) => input.Run is { } run ? run.Select(member => member.Cell) : [input.Cell];
 
@@ -83,11 +90,12 @@ internal sealed class Cone
         {
             if (changes.ContainsKey(top.Id)) continue;
             CellResult? result = calculation.Cells.GetValueOrDefault(top.Id);
-            if (top.Entered || varied.Contains(top.Id) || result is null || result.Cell.Content is GivenContent) Settle(top.Id, result);
+            if (top.Entered || givens.ContainsKey(top.Id) || result is null || result.Cell.Content is GivenContent) Settle(top.Id, result);
             else
             {
                 open.Push((top.Id, true));
-                foreach (CellId read in result.References.SelectMany(reference => ReadCells.Of(Workbook, reference)))
+                // what is in a run is settled once, however many cells read the run
+                foreach (CellId read in result.References.Where(reference => reference.Last is null || walked.Add(reference)).SelectMany(reference => ReadCells.Of(Workbook, reference)))
                     if (!changes.ContainsKey(read)) open.Push((read, false));
             }
         }
@@ -95,22 +103,27 @@ internal sealed class Cone
 
     private void Settle(CellId id, CellResult? result)
     {
-        int given = varied.IndexOf(id);
-        bool reads = given < 0 && result is { Cell.Content: ResultContent } && result.References.SelectMany(reference => ReadCells.Of(Workbook, reference)).Any(read => changes.GetValueOrDefault(read));
-        changes[id] = given >= 0 || reads;
+        int given = givens.GetValueOrDefault(id, -1);
+        ImmutableArray<ConeInput> inputs = given < 0 && result is { Cell.Content: ResultContent } ? [.. result.References.Select(Input)] : [];
+        changes[id] = given >= 0 || inputs.SelectMany(Members).Any(at => at >= 0);
         if (!changes[id]) return;
         if (given < 0 && result!.Bound is null) Unbound ??= result;
         places.Add(id, cells.Count);
-        ImmutableArray<ConeInput> inputs = given >= 0 ? [] : [.. result!.References.Select(Input)];
-        behind.Add(given >= 0 ? [given] : [.. inputs.SelectMany(Members).Where(at => at >= 0).SelectMany(at => behind[at])]);
+        behind.Add(given >= 0 ? GivenSet.Of(given) : GivenSet.Union(inputs.SelectMany(Members).Where(at => at >= 0).Select(at => behind[at])));
         cells.Add(new ConeCell(result!, given, inputs, [.. inputs.SelectMany(input => input.Run ?? [input]).Where(input => input.Cell < 0).SelectMany(CautionsOf).Distinct()]));
     }
 
     private IEnumerable<string> CautionsOf(ConeInput input) =>
         (calculation.Cells.GetValueOrDefault(input.Id)?.Cautions ?? []).Select(caution => UsualRange.WithoutValue(caution.Message));
 
-    private ConeInput Input(CellReference reference) =>
-        reference.Last is null ? Input(reference.First) : new ConeInput(reference.First, null, -1, [.. ReadCells.Of(Workbook, reference).Select(Input)]) { Reference = reference };
+    /// <summary>Cells that read the same run share what is known of it.</summary>
+    private ConeInput Input(CellReference reference)
+    {
+        if (reference.Last is null) return Input(reference.First);
+        if (!runs.TryGetValue(reference, out ConeInput? run))
+            runs.Add(reference, run = new ConeInput(reference.First, null, -1, [.. ReadCells.Of(Workbook, reference).Select(Input)]) { Reference = reference });
+        return run;
+    }
 
     private ConeInput Input(CellId id) => places.TryGetValue(id, out int place) ? new ConeInput(id, null, place) : new ConeInput(id, calculation.Cells.GetValueOrDefault(id)?.Value, -1);
 }

@@ -64,7 +64,7 @@ internal static class AxisBuilder
         }
         if (range.Step is { } step) return Stepped(given, label, type, range, step, place);
         if (range.Logarithmic && !(range.From.Si > 0 && range.To.Si > 0)) return StudyFaults.LogarithmOfZero(place);
-        if (range.Steps >= WhatIfTable.MostEntries) return StudyFaults.TooMany(Count(range.Steps + 1.0), place);
+        if (range.Steps >= WhatIfTable.MostEntries) return StudyFaults.TooMany(Count(range.Steps + 1.0), Count(WhatIfTable.MostEntries), place);
         if (range.Steps < 1) return StudyFaults.StepZero(place);
         double[] si = new double[range.Steps + 1];
         for (int i = 0; i < si.Length; i++)
@@ -87,7 +87,7 @@ internal static class AxisBuilder
         if (by == 0) return StudyFaults.StepZero(place);
         if ((to - from) * by < 0) return StudyFaults.StepWrongSign(Write(range.From), Write(range.To), Write(step), place);
         double count = Math.Floor(((to - from) / by) + EndAllowance) + 1;
-        if (count > WhatIfTable.MostEntries) return StudyFaults.TooMany(Count(count), place);
+        if (count > WhatIfTable.MostEntries) return StudyFaults.TooMany(Count(count), Count(WhatIfTable.MostEntries), place);
         double[] si = new double[(int)count];
         for (int i = 0; i < si.Length; i++)
         {

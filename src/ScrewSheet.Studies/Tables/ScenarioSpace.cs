@@ -31,7 +31,11 @@ internal sealed class ScenarioSpace
     public Cone Cone { get; }
 
     /// <summary>Works everything out.</summary>
-    public WhatIfTable Fill(IProgress<double>? progress, CancellationToken stop)
+    /// <param name="room">How much it may hold of what is no number: texts, records and faults.</param>
+    /// <param name="progress">Told what share is done.</param>
+    /// <param name="stop">Stops it.</param>
+    /// <exception cref="NoRoom">It would hold more.</exception>
+    public WhatIfTable Fill(HeldEntries room, IProgress<double>? progress, CancellationToken stop)
     {
         int shown = Cone.Shown.Length, scenarios = groups * perGroup;
         double[][] numbers = [.. Cone.Shown.Select(_ => new double[scenarios])];
@@ -57,6 +61,7 @@ internal sealed class ScenarioSpace
                 for (int i = 0; i < count; i++) numbers[column][at[i]] = evaluator.Outputs[column][i];
                 foreach (var (i, value) in evaluator.Others[column]) others[column][at[i]] = value;
                 foreach (var (i, fault) in evaluator.Faults[column]) faults[column][at[i]] = fault;
+                room.Take(evaluator.Others[column].Values, evaluator.Faults[column].Count);
                 foreach (var (sentence, times) in evaluator.Cautions[column]) cautions[column].AddOrUpdate(sentence, times, (_, before) => before + times);
             }
         }

@@ -12,11 +12,23 @@ namespace ScrewSheet.Studies.Tables;
 /// <summary>Makes a what-if table.</summary>
 internal static class WhatIfStudy
 {
+    private const long MostHeld = 5_000_000;
+
+    private const int Few = 10;
+
     public static StudyOutcome<WhatIfTable> Run(StudyTools tools, Calculation calculation, WhatIfRequest request, IProgress<double>? progress, CancellationToken stop)
     {
         if (Plan(calculation, request, tools.Library, out Fault? fault) is not { } plan) return fault!;
         ScenarioSpace space = new(tools, plan.Axes, Bound(tools, calculation, plan.Axes, plan.Shown, stop), request.Method);
-        WhatIfTable table = space.Fill(progress, stop) with { Title = request.Title, Anchor = request.Anchor };
+        WhatIfTable table;
+        try
+        {
+            table = space.Fill(new HeldEntries(MostHeld / Crowd(calculation.Workbook)), progress, stop) with { Title = request.Title, Anchor = request.Anchor };
+        }
+        catch (NoRoom)
+        {
+            return StudyFaults.TooMuchHeld(request.Place);
+        }
         return Occupied(calculation.Workbook, table.Shape, request) is { } occupied ? occupied : table with { Notes = Notes(space.Cone, table) };
     }
 
@@ -32,13 +44,19 @@ internal static class WhatIfStudy
     {
         fault = request.Vary.IsEmpty ? StudyFaults.Missing("vary", request.Place) : request.Show.IsEmpty ? StudyFaults.Missing("show", request.Place) : null;
         if (fault is not null) return null;
+        int most = WhatIfTable.MostEntries / (request.Anchor is null ? 1 : Crowd(calculation.Workbook));
         var axes = ImmutableArray.CreateBuilder<WhatIfAxis>();
+        double scenarios = 1;
         foreach (VarySpec spec in request.Vary)
         {
             StudyOutcome<WhatIfAxis> axis = AxisBuilder.Build(calculation, spec, request.Sheet, library);
             fault = axis.Fault ?? (axes.Any(other => other.Cell == axis.Answer!.Cell) ? StudyFaults.VariedTwice(axis.Answer!.Label, CellNaming.PlaceOf(spec.Name)) : null);
             if (fault is not null) return null;
             axes.Add(axis.Answer!);
+            scenarios *= axis.Answer!.Values.Length;
+            // far beyond the most: no need to make room for the values of the other axes
+            fault = scenarios > 1000.0 * WhatIfTable.MostEntries ? StudyFaults.TooMany(AxisBuilder.Count(scenarios), AxisBuilder.Count(most), request.Place) : null;
+            if (fault is not null) return null;
         }
         List<CellId> shown = [];
         foreach (PlacedText name in request.Show)
@@ -48,10 +66,13 @@ internal static class WhatIfStudy
             if (fault is not null) return null;
             shown.Add(id);
         }
-        double entries = axes.Aggregate((double)shown.Count, (product, axis) => product * axis.Values.Length);
-        fault = entries > WhatIfTable.MostEntries ? StudyFaults.TooMany(AxisBuilder.Count(entries), request.Place) : null;
+        double entries = scenarios * shown.Count;
+        fault = entries > most ? StudyFaults.TooMany(AxisBuilder.Count(entries), AxisBuilder.Count(most), request.Place) : null;
         return fault is null ? (axes.ToImmutable(), shown) : null;
     }
+
+    /// <summary>How many tenths of the tables a workbook has: those of one file are held together, so many tables are smaller ones.</summary>
+    private static int Crowd(Workbook workbook) => Math.Max(1, workbook.Sheets.Sum(sheet => sheet.WhatIfs.Length) / Few);
 
     /// <summary>The cone, with every cell bound: where one could not be at the file's own givens, at the first scenario where it can.</summary>
     private static Cone Bound(StudyTools tools, Calculation calculation, ImmutableArray<WhatIfAxis> axes, List<CellId> shown, CancellationToken stop)

@@ -16,7 +16,7 @@ internal sealed class Propagation
     }
 
     /// <summary>What each given contributes where the result is <paramref name="isCheck"/> or not; shares are filled in by <see cref="Combine"/>.</summary>
-    public GivenShare[] Shares(ImmutableHashSet<int> behind, bool isCheck) => [.. givens.Select((given, i) =>
+    public GivenShare[] Shares(Scenarios.GivenSet behind, bool isCheck) => [.. givens.Select((given, i) =>
     {
         double sensitivity = !behind.Contains(i) ? 0 : isCheck ? double.NaN : Slope(i);
         return new GivenShare

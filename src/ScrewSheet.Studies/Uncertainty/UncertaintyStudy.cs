@@ -12,7 +12,7 @@ namespace ScrewSheet.Studies.Uncertainty;
 /// <summary>Works out the spread of a result in both ways and puts them side by side.</summary>
 internal sealed class UncertaintyStudy
 {
-    private const int MostChecks = 12;
+    private const int MostChecks = 12, MostGivens = 500;
     private const long KernelSamples = 1_000_000, OtherSamples = 100_000;
 
     private readonly StudyTools tools;
@@ -39,6 +39,7 @@ internal sealed class UncertaintyStudy
     {
         CellId[] shown = [result.Id, .. result.IsCheck ? [] : UncertainGivens.ChecksAfter(calculation, result.Id).Take(MostChecks)];
         ImmutableArray<UncertainGiven> givens = UncertainGivens.Behind(calculation, shown);
+        if (givens.Length > MostGivens) return StudyFaults.TooManyGivens(givens.Length, MostGivens);
         if (Correlations.Of(calculation.Workbook, givens, out Fault? fault) is not { } correlations) return fault!;
         Cone cone = Cone.Of(calculation, [.. givens.Select(given => given.Cell)], shown);
         if (givens.IsEmpty || cone.Shown[0] < 0) return StudyFaults.NoTolerance(label);

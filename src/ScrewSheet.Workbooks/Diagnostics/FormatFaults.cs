@@ -1,4 +1,5 @@
 using System.Globalization;
+using ScrewSheet.Workbooks.Format;
 
 namespace ScrewSheet.Workbooks.Diagnostics;
 
@@ -7,6 +8,9 @@ internal static class FormatFaults
 {
     /// <summary>The code of <see cref="HeadWord"/>, which refuses the file where other faults of the head do not.</summary>
     public const int HeadWordCode = 1003;
+
+    /// <summary>The code of <see cref="TooMany"/>, which refuses the file too.</summary>
+    public const int TooManyCode = 1019;
 
     [FaultCode(1001, "The file is refused: its first line is not `screwsheet 1`.")]
     public static Fault FirstLine() =>
@@ -31,6 +35,34 @@ internal static class FormatFaults
     [FaultCode(1006, "The file is refused: it has more than 500,000 cells.")]
     public static Fault TooManyCells(Place place) =>
         new(1006, FaultKind.Budget, $"A workbook takes at most {Count(500_000)} cells.", "Split the workbook.", place);
+
+    [FaultCode(1007, "The file has more than 1,000,000 lines.")]
+    public static Fault TooManyLines() =>
+        new(1007, FaultKind.Budget, $"A workbook takes at most {Count(FormatBudget.Lines)} lines.", "Split the workbook.", new Place(1, 1));
+
+    [FaultCode(1008, "More than 10,000 lines of the file cannot be read.")]
+    public static Fault TooManyBroken(Place place) =>
+        new(1008, FaultKind.Budget, $"More than {Count(FormatBudget.BrokenLines)} lines up to here cannot be read.", "Check that the file is a workbook.", place);
+
+    [FaultCode(1009, "A line is longer than 262,144 characters.")]
+    public static Fault TooLongLine(Place place) =>
+        new(1009, FaultKind.Budget, $"The line is longer than {Count(FormatBudget.LineLength)} characters.", "Split it over several cells or lines.", place);
+
+    [FaultCode(TooManyCode, "A workbook has more sheets, functions, what-if tables, plots or correlated pairs than it may.")]
+    public static Fault TooMany(Place place, int most, string what) =>
+        new(TooManyCode, FaultKind.Budget, $"A workbook takes at most {Count(most)} {what}.", "Split the workbook.", place);
+
+    [FaultCode(1035, "A function has more than 64 parameters.")]
+    public static Fault TooManyParameters(Place place) =>
+        new(1035, FaultKind.Budget, $"A function takes at most {Count(FormatBudget.Parameters)} parameters.", "Split it over several functions.", place);
+
+    [FaultCode(1036, "A what-if table has more than 64 lines.")]
+    public static Fault TooManyTableLines(Place place) =>
+        new(1036, FaultKind.Budget, $"A what-if table takes at most {Count(FormatBudget.TableLines)} lines.", "Split it over several tables.", place);
+
+    [FaultCode(1037, "An entry with a sign in a bracket that is not closed is neither a given nor a note.")]
+    public static Fault OpenEntry(Place place, string bracket) =>
+        Of(1037, place, $"The bracket {bracket} opened here is not closed.", "Close it, or put quotes round a text.") with { IsOpen = true };
 
     [FaultCode(1010, "A head line holds something its word does not take; it is kept and has no effect.")]
     public static Fault HeadValue(Place place, string word, string expected) =>
@@ -105,7 +137,7 @@ internal static class FormatFaults
         Of(1028, place, "The bracket opened here is not closed.", "Write it like [kN] or [kN, 1 decimal].") with { IsOpen = true };
 
     [FaultCode(1029, "The unit or digits in square brackets cannot be read.")]
-    public static Fault Format(Place place, string problem) => new(1029, FaultKind.Unit, problem, null, place);
+    public static Fault Format(Place place, string problem) => new(1029, FaultKind.Unit, Results.VisibleText.Of(problem), null, place);
 
     [FaultCode(1030, "Something stands between the square bracket and the sign of a cell.")]
     public static Fault AfterBracket(Place place) =>

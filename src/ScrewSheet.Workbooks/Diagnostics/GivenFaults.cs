@@ -4,7 +4,7 @@ namespace ScrewSheet.Workbooks.Diagnostics;
 internal static class GivenFaults
 {
     [FaultCode(1101, "A number is not written as numbers are: a decimal comma, a leading zero, grouped digits, a unit directly behind it; or it is too large or too small to hold.")]
-    public static Fault Number(Place place, string problem) => new(1101, FaultKind.Format, problem, null, place);
+    public static Fault Number(Place place, string problem) => new(1101, FaultKind.Format, Results.VisibleText.Of(problem), null, place);
 
     [FaultCode(1102, "A fraction stands before a unit; write it as a decimal number.")]
     public static Fault Fraction(Place place, string instead) =>
@@ -15,7 +15,7 @@ internal static class GivenFaults
         Of(1103, FaultKind.Value, place, "The number is too large.", "Write it in a larger unit.");
 
     [FaultCode(1104, "What follows a number is no unit.")]
-    public static Fault Unit(Place place, string problem) => new(1104, FaultKind.Unit, problem, null, place);
+    public static Fault Unit(Place place, string problem) => new(1104, FaultKind.Unit, Results.VisibleText.Of(problem), null, place);
 
     [FaultCode(1105, "An entry begins like a number and does not read as a given.")]
     public static Fault Entry(Place place) =>

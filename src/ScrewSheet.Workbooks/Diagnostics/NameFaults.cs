@@ -35,6 +35,10 @@ internal static class NameFaults
     public static Fault MicroSign(Place place, string name, string instead) =>
         Of(2008, place, $"{name} is written with the micro sign.", $"Write {instead} with the Greek letter μ.");
 
+    [FaultCode(2009, "A name is longer than 255 characters.")]
+    public static Fault TooLong(Place place, string name) =>
+        Of(2009, place, $"{name} is too long for a name.", $"A name has at most {Format.FormatBudget.NameLength} characters.");
+
     [FaultCode(2010, "Two cells of a sheet, or a cell and a column, have the same name; both are in fault until one is renamed.")]
     public static Fault DoubledName(Place place, string name, string other, int otherLine) =>
         Of(2010, place, $"The name {name} is also given to {other} in line {otherLine}.", "Rename one of the two.");

@@ -27,5 +27,9 @@ internal static class StudyTextFaults
     public static Fault PlotLine(Place place) =>
         Of(1045, place, "This plot line cannot be read.", "Write where it stands and the what-if table it draws, like plot F2 \"Moment by length\" of D2.");
 
+    [FaultCode(1046, "A `show` line names more than 256 results.")]
+    public static Fault ShowTooMany(Place place) =>
+        new(1046, FaultKind.Budget, $"A show line names at most {Format.FormatBudget.Shown} results.", "Split it over several tables.", place);
+
     private static Fault Of(int code, Place place, string message, string remedy) => new(code, FaultKind.Format, message, remedy, place);
 }

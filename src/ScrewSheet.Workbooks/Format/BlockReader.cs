@@ -32,6 +32,7 @@ internal sealed class BlockReader
     /// <summary>What is wrong with the text of a reserved line; null where nothing is, or where this version does not read it.</summary>
     public static Fault? FaultOf(LineText line, int start, string word)
     {
+        if (CellLine.LineFault(line) is { } whole) return whole;
         if (word == "reviewed") return Reviewing.ReviewLine.Read(line.Text) is null ? MergeFaults.Reviewed(line.At(start, line.TrimEnd(start, line.Text.Length))) : null;
         Fault? fault = null;
         if (word == "plot") PlotText.Read(line, start, out fault);
@@ -45,7 +46,7 @@ internal sealed class BlockReader
     {
         LineScan scan = LineScan.Of(line.Text, start);
         int end = line.TrimEnd(start, scan.Remark), anchor = line.SkipBlanks(start, end), anchorEnd = line.WordEnd(anchor, end);
-        fault = CellLine.ControlCharacter(line);
+        fault = CellLine.LineFault(line);
         string? title = SheetLine.ReadTitle(line, line.SkipBlanks(anchorEnd, end), end, out bool readable, out Fault? titleFault);
         fault ??= titleFault;
         if (CellAddress.TryParse(line.Span(anchor, anchorEnd), out CellAddress address) && readable && fault is null)
@@ -65,11 +66,12 @@ internal sealed class BlockReader
             block.Add(new PlacedText(line.Piece(start, end), line.At(start, end)));
             return null;
         }
+        if (vary.Count + show.Count >= FormatBudget.TableLines) return FormatFaults.TooManyTableLines(line.At(start, end));
         int wordEnd = line.WordEnd(start, end), rest = line.SkipBlanks(wordEnd, end);
         var target = line.Span(start, wordEnd) switch { "vary" => vary, "show" => show, _ => null };
         PlacedText text = new(line.Piece(rest, end), line.At(rest, end));
         target?.Add(text);
-        return CellLine.ControlCharacter(line) ?? (target is null ? FormatFaults.WhatIfInner(line.At(start, end)) : Read(text, ReferenceEquals(target, vary)));
+        return CellLine.LineFault(line) ?? (target is null ? FormatFaults.WhatIfInner(line.At(start, end)) : Read(text, ReferenceEquals(target, vary)));
     }
 
     private static Fault? Read(PlacedText text, bool isVary)

@@ -46,6 +46,7 @@ internal readonly record struct CellHead(string? Type, string? Name, Place NameP
     /// <summary>The fault of a type's name, or null; whether there is such a type, the engine knows.</summary>
     internal static Fault? TypeFault(LineText line, int start, int end)
     {
+        if (end - start > FormatBudget.NameLength) return NameFaults.TooLong(line.At(start, end), NameRules.Harmless(line.Piece(start, end)));
         ReadOnlySpan<char> type = line.Span(start, end);
         foreach (string small in SmallTypes)
         {

@@ -34,7 +34,7 @@ internal static class CellLine
     {
         CellHead head = default;
         string? remark = null;
-        Fault? fault = ControlCharacter(line);
+        Fault? fault = LineFault(line);
         LineScan scan = LineScan.Of(line.Text, start);
         if (fault is null && scan.OpenQuote >= 0) fault = FormatFaults.OpenQuote(line.At(scan.OpenQuote, scan.OpenQuote + 1));
         CellContent? content = null;
@@ -61,9 +61,10 @@ internal static class CellLine
         return start;
     }
 
-    /// <summary>The first control character's fault, or null.</summary>
-    public static Fault? ControlCharacter(LineText line)
+    /// <summary>What is wrong with the line whatever it says: it is too long, or holds a control character; null where neither is so.</summary>
+    public static Fault? LineFault(LineText line)
     {
+        if (line.Text.Length > FormatBudget.LineLength) return FormatFaults.TooLongLine(line.At(0, 0));
         int at = line.Text.AsSpan().IndexOfAny(ControlCharacters);
         return at < 0 ? null : FormatFaults.ControlCharacter(line.At(at, at + 1), line.Text[at]);
     }
@@ -107,7 +108,7 @@ internal static class CellLine
 
     private static Fault NoAddress(LineText line, int start, int end)
     {
-        if (ControlCharacter(line) is { } control) return control;
+        if (LineFault(line) is { } whole) return whole;
         int wordEnd = line.WordEnd(start, line.Text.Length);
         string word = NameRules.Harmless(line.Piece(start, wordEnd));
         bool shaped = wordEnd == end && char.IsAsciiLetter(line.Text[start]) && char.IsAsciiDigit(line.Text[end - 1]);

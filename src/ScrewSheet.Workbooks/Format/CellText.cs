@@ -62,11 +62,22 @@ public static class CellText
         ArgumentNullException.ThrowIfNull(entry);
         LineText line = new(entry, 0);
         int start = line.SkipBlanks(0, entry.Length), end = line.TrimEnd(start, entry.Length);
-        if (CellLine.ControlCharacter(line) is { } control) return new EntryRefused(control);
+        if (CellLine.LineFault(line) is { } control) return new EntryRefused(control);
         if (Numeral.Begins(line.Span(start, end))) return ReadNumber(line, start, at);
-        bool cell = LineScan.Of(entry, start).Sign >= 0 || (start < end && entry[start] == '"') || start == end;
+        LineScan scan = LineScan.Of(entry, start);
+        if (HiddenSign(line, start, scan) is { } open) return new EntryRefused(open);
+        bool cell = scan.Sign >= 0 || (start < end && entry[start] == '"') || start == end;
         if (cell) return Result(CellLine.ReadAfter(line, start, at, default).Cell!);
         return NamedNote(line, start, at) ?? new EntryRead(new Cell { Address = at, Content = new NoteContent(line.Piece(start, end)) });
+    }
+
+    /// <summary>The fault of an entry whose sign stands behind a bracket or quote that is not closed: it was meant as a given or result, and must not pass for a note.</summary>
+    private static Fault? HiddenSign(LineText line, int start, LineScan scan)
+    {
+        if (scan.Sign >= 0) return null;
+        if (scan.OpenBracket >= 0) return FormatFaults.OpenEntry(line.At(scan.OpenBracket, scan.OpenBracket + 1), line.Text[scan.OpenBracket].ToString());
+        bool quoted = scan.OpenQuote > start && line.Text.IndexOf('=', scan.OpenQuote) >= 0;
+        return quoted ? FormatFaults.OpenQuote(line.At(scan.OpenQuote, scan.OpenQuote + 1)) : null;
     }
 
     private static EntryResult Result(Cell cell) => cell.Content is BrokenContent broken ? new EntryRefused(broken.Fault) : new EntryRead(cell);

@@ -15,7 +15,7 @@ internal static class ColumnLine
     {
         int end = line.TrimEnd(start, LineScan.Of(line.Text, start).Remark), letters = line.SkipBlanks(start, end), lettersEnd = line.WordEnd(letters, end);
         int name = line.SkipBlanks(lettersEnd, end), bracket = BracketFrom(line, name, end), nameEnd = line.TrimEnd(name, bracket);
-        fault = CellLine.ControlCharacter(line);
+        fault = CellLine.LineFault(line);
         if (fault is not null) return null;
         if (!TryColumn(line.Span(letters, lettersEnd), out int column) || nameEnd == name || line.WordEnd(name, nameEnd) < nameEnd) fault = FormatFaults.ColumnLine(line.At(letters, end));
         fault ??= NameRules.Cell(line, name, nameEnd);

@@ -24,6 +24,7 @@ internal static class FileText
         lines = [];
         hasMark = bytes.StartsWith(Mark);
         if (bytes.Length > LargestFile) return FormatFaults.TooLarge(bytes.Length);
+        if (bytes.Count((byte)'\n') > FormatBudget.Lines) return FormatFaults.TooManyLines();
         if (!Utf8.IsValid(bytes)) return FormatFaults.NotUtf8(PlaceOfInvalid(hasMark ? bytes[Mark.Length..] : bytes));
         for (ReadOnlySpan<byte> rest = hasMark ? bytes[Mark.Length..] : bytes; !rest.IsEmpty;)
         {

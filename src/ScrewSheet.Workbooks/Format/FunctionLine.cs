@@ -12,7 +12,7 @@ internal static class FunctionLine
     {
         LineScan scan = LineScan.Of(line.Text, start);
         int end = line.TrimEnd(start, scan.Remark), arrow = scan.Sign;
-        fault = CellLine.ControlCharacter(line) ?? (scan.OpenQuote >= 0 ? FormatFaults.OpenQuote(line.At(scan.OpenQuote, scan.OpenQuote + 1)) : null);
+        fault = CellLine.LineFault(line) ?? (scan.OpenQuote >= 0 ? FormatFaults.OpenQuote(line.At(scan.OpenQuote, scan.OpenQuote + 1)) : null);
         if (fault is not null) return null;
         bool arrowed = arrow >= 0 && arrow + 1 < end && line.Text[arrow + 1] == '>';
         int body = arrowed ? line.SkipBlanks(arrow + 2, end) : end;
@@ -54,6 +54,8 @@ internal static class FunctionLine
             int type = line.SkipBlanks(at, comma), typeEnd = line.WordEnd(type, comma), name = line.SkipBlanks(typeEnd, comma), nameEnd = line.TrimEnd(name, comma);
             if (name >= nameEnd) return false;
             fault = CellHead.TypeFault(line, type, typeEnd) ?? NameRules.Cell(line, name, nameEnd);
+            if (fault is not null) return false;
+            if (read.Count >= FormatBudget.Parameters) fault = FormatFaults.TooManyParameters(line.At(type, nameEnd));
             if (fault is not null) return false;
             read.Add((line.Piece(type, typeEnd), line.Piece(name, nameEnd)));
             at = comma + 1;

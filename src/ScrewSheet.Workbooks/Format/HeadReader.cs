@@ -40,6 +40,7 @@ internal sealed class HeadReader
         string word = line.Piece(start, end);
         if (word is "correlate" or "reviewed")
         {
+            if (reserved.Count >= FormatBudget.Studies) return FormatFaults.TooMany(line.At(start, end), FormatBudget.Studies, "correlated pairs");
             reserved.Add(BlockReader.Reserve(line, start, word).Reserved!);
             Keep(file);
             return BlockReader.FaultOf(line, start, word);
@@ -62,6 +63,7 @@ internal sealed class HeadReader
             function = null;
             return fault;
         }
+        if (functions.Count >= FormatBudget.Functions) return FormatFaults.TooMany(function.Place, FormatBudget.Functions, "functions");
         functions.Add(function);
         return null;
     }
@@ -70,7 +72,7 @@ internal sealed class HeadReader
     {
         int end = line.TrimEnd(wordEnd, line.Text.Length);
         string value = line.Piece(line.SkipBlanks(wordEnd, end), end);
-        if (CellLine.ControlCharacter(line) is { } control) return control;
+        if (CellLine.LineFault(line) is { } control) return control;
         if (seen.TryGetValue(word, out int first)) return FormatFaults.HeadTwice(line.At(start, wordEnd), word, first);
         if (Set(word, value) is { } head) Head = head;
         else return FormatFaults.HeadValue(line.At(start, end), word, Expected(word));

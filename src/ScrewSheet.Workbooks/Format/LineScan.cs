@@ -3,8 +3,9 @@ namespace ScrewSheet.Workbooks.Format;
 /// <summary>Where the parts of a line begin, found in one pass that knows quotes and brackets.</summary>
 internal readonly ref struct LineScan
 {
-    private LineScan(int sign, int quote, int openQuote, int remark)
+    private LineScan(int sign, int quote, int openQuote, int remark, int openBracket)
     {
+        OpenBracket = openBracket;
         Sign = sign;
         Quote = quote;
         OpenQuote = openQuote;
@@ -23,10 +24,14 @@ internal readonly ref struct LineScan
     /// <summary>Index of the first <c>//</c> outside quotes, or the end of the line.</summary>
     public int Remark { get; }
 
+    /// <summary>Index of a bracket that is not closed and has a <c>=</c> behind it, so that the sign cannot be seen; or -1.</summary>
+    public int OpenBracket { get; }
+
     /// <summary>Scans from <paramref name="start"/> on.</summary>
     public static LineScan Of(string text, int start)
     {
-        int sign = -1, quote = -1, depth = 0, i = start;
+        int sign = -1, quote = -1, depth = 0, bracket = -1, i = start;
+        bool hidden = false;
         for (; i < text.Length; i++)
         {
             switch (text[i])
@@ -34,16 +39,24 @@ internal readonly ref struct LineScan
                 case '"':
                     if (depth == 0 && quote < 0) quote = i;
                     int close = CloseOf(text, i);
-                    if (close < 0) return new LineScan(sign, quote, i, text.Length);
+                    if (close < 0) return new LineScan(sign, quote, i, text.Length, hidden || (depth > 0 && text.IndexOf('=', i) >= 0) ? bracket : -1);
                     i = close;
                     break;
-                case '/' when i + 1 < text.Length && text[i + 1] == '/': return new LineScan(sign, quote, -1, i);
-                case '(' or '[' or '{': depth++; break;
-                case ')' or ']' or '}': depth = Math.Max(0, depth - 1); break;
-                case '=' when depth == 0 && sign < 0: sign = i; break;
+                case '/' when i + 1 < text.Length && text[i + 1] == '/': return new LineScan(sign, quote, -1, i, hidden ? bracket : -1);
+                case '(' or '[' or '{':
+                    if (depth++ == 0) bracket = i;
+                    break;
+                case ')' or ']' or '}':
+                    depth = Math.Max(0, depth - 1);
+                    hidden &= depth > 0;
+                    break;
+                case '=':
+                    if (depth > 0) hidden = true;
+                    else if (sign < 0) sign = i;
+                    break;
             }
         }
-        return new LineScan(sign, quote, -1, i);
+        return new LineScan(sign, quote, -1, i, hidden ? bracket : -1);
     }
 
     /// <summary>Index of the quote that closes the one at <paramref name="open"/>, or -1.</summary>

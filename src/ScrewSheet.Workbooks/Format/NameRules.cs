@@ -36,6 +36,7 @@ internal static class NameRules
 
     private static Fault? Common(Place place, string name)
     {
+        if (name.Length > FormatBudget.NameLength) return NameFaults.TooLong(place, Harmless(name));
         if (Ascii.IsValid(name)) return IsPlain(name) ? Word(place, name) : NameFaults.BadCharacter(place, Harmless(name));
         if (name.Contains('\u00B5')) return NameFaults.MicroSign(place, Harmless(name), Harmless(name.Replace('\u00B5', 'μ')));
         if (!IsWellFormed(name)) return NameFaults.BadCharacter(place, Harmless(name));
@@ -95,6 +96,6 @@ internal static class NameRules
     internal static string Harmless(string word)
     {
         string cut = word.Length > 40 ? word[..(char.IsHighSurrogate(word[39]) ? 39 : 40)] + "…" : word;
-        return cut.Any(QuotedText.IsUnseen) ? string.Concat(cut.Select(c => QuotedText.IsUnseen(c) ? '\uFFFD' : c)) : cut;
+        return Results.VisibleText.Of(cut);
     }
 }

@@ -25,7 +25,7 @@ public static class PlotText
         int of = line.SkipBlanks(Math.Clamp(titleEnd, title, end), end), ofEnd = line.WordEnd(of, end), table = line.SkipBlanks(ofEnd, end);
         string? words = SheetLine.ReadTitle(line, title, line.TrimEnd(title, of), out bool readable, out Fault? titleFault);
         bool read = CellAddress.TryParse(line.Span(at, atEnd), out CellAddress anchor) & CellAddress.TryParse(line.Span(table, end), out CellAddress block);
-        fault = CellLine.ControlCharacter(line) ?? titleFault;
+        fault = CellLine.LineFault(line) ?? titleFault;
         if (fault is null && (!read || !readable || line.Piece(of, ofEnd) != "of")) fault = StudyTextFaults.PlotLine(line.At(start, end));
         return fault is null ? new PlotLine(anchor, words, block, line.At(start, end)) : null;
     }

@@ -16,7 +16,7 @@ internal static class SheetLine
     {
         LineScan scan = LineScan.Of(line.Text, start);
         int end = line.TrimEnd(start, scan.Remark), name = line.SkipBlanks(start, end), nameEnd = line.WordEnd(name, end);
-        fault = CellLine.ControlCharacter(line) ?? (name >= nameEnd ? FormatFaults.SheetLine(line.At(start, start)) : NameRules.Capital(line, name, nameEnd, "sheet"));
+        fault = CellLine.LineFault(line) ?? (name >= nameEnd ? FormatFaults.SheetLine(line.At(start, start)) : NameRules.Capital(line, name, nameEnd, "sheet"));
         if (fault is not null) return null;
         string? title = ReadTitle(line, line.SkipBlanks(nameEnd, end), end, out bool readable, out fault);
         if (!readable) fault ??= FormatFaults.SheetLine(line.At(nameEnd, end));
@@ -38,6 +38,7 @@ internal static class SheetLine
     /// <returns>The fault, or null.</returns>
     public static Fault? ReadWidths(LineText line, int start, ImmutableDictionary<int, int>.Builder widths)
     {
+        if (CellLine.LineFault(line) is { } whole) return whole;
         int end = line.TrimEnd(start, LineScan.Of(line.Text, start).Remark);
         List<(int Column, int Width)> read = [];
         foreach (Range range in Ranges(line.Span(start, end)))

@@ -39,8 +39,10 @@ public static class StudyText
         {
             if (Name(line, line.SkipBlanks(from, to), line.TrimEnd(from, to)) is { } name) names.Add(name);
             else fault ??= StudyTextFaults.ShowLine(line.At(start, end));
+            if (names.Count > FormatBudget.Shown) fault ??= StudyTextFaults.ShowTooMany(line.At(start, end));
+            if (fault is not null) return [];
         }
-        return fault is null ? names.ToImmutable() : [];
+        return names.ToImmutable();
     }
 
     /// <summary>Reads a <c>correlate</c> line: <c>correlate peak, exposed 0.86</c>.</summary>

@@ -18,7 +18,7 @@ internal sealed class WorkbookReader
     private BlockReader? block;
     private ConflictLines? conflict;
     private bool sheetSeen, skipping;
-    private int cellsBefore;
+    private int cellsBefore, studies;
     private Fault? refusal;
 
     private WorkbookReader(CellsAhead ahead) => this.ahead = ahead;
@@ -86,7 +86,7 @@ internal sealed class WorkbookReader
     private void TakeHead(FileLine file, LineText line)
     {
         Fault? fault = head.Read(file, line);
-        if (fault?.Code == FormatFaults.HeadWordCode) refusal = fault;
+        if (fault?.Code is FormatFaults.HeadWordCode or FormatFaults.TooManyCode) refusal = fault;
         else Report(file, fault);
     }
 
@@ -103,6 +103,7 @@ internal sealed class WorkbookReader
             Keep(file);
             return;
         }
+        if (sheets.Count >= FormatBudget.Sheets) refusal = FormatFaults.TooMany(read!.Value.Place, FormatBudget.Sheets, "sheets");
         cellsBefore += Current?.Count ?? 0;
         sheets.Add(new SheetBuilder(read!.Value.Name, read.Value.Title, line.Number, file));
     }
@@ -111,6 +112,7 @@ internal sealed class WorkbookReader
     {
         int end = line.WordEnd(start, line.Text.Length);
         string word = end - start > 12 ? "" : line.Piece(start, end);
+        if (word is "what-if" or "plot" or "correlate" && ++studies > FormatBudget.Studies) refusal = FormatFaults.TooMany(line.At(start, end), FormatBudget.Studies, "what-if tables, plots and correlated pairs");
         switch (word)
         {
             case "widths":
@@ -159,7 +161,9 @@ internal sealed class WorkbookReader
 
     private void Report(FileLine file, Fault? fault)
     {
-        if (fault is not null) broken.Add(new BrokenLine(file.Text, fault));
+        if (fault is null) return;
+        broken.Add(new BrokenLine(file.Text, fault));
+        if (broken.Count > FormatBudget.BrokenLines) refusal ??= FormatFaults.TooManyBroken(new Place(fault.Place?.Line ?? 1, 1));
     }
 
     private void EndBlock()

@@ -120,8 +120,7 @@ public sealed partial class Lexer
         _ => LexingFaults.Character(Shown(c), Here()),
     };
 
-    private static string Shown(char c) => char.IsControl(c) || char.IsSurrogate(c) || CharUnicodeInfo.GetUnicodeCategory(c) == UnicodeCategory.Format
-        ? $"The character U+{(int)c:X4}" : $"\"{c}\"";
+    private static string Shown(char c) => char.IsSurrogate(c) || Results.VisibleText.IsHidden(new Rune(c)) ? $"The character U+{(int)c:X4}" : $"\"{c}\"";
 
     /// <summary>Counts tokens over a text and its holes.</summary>
     private sealed class Counter

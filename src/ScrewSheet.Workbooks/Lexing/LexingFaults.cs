@@ -24,7 +24,7 @@ internal static class LexingFaults
     public static Fault TooLarge(string written, Place place) => Language(6006, $"{written} is larger than any number here.", null, place);
 
     [FaultCode(3001, "A unit is unknown; the sentence says what was probably meant.")]
-    public static Fault Unit(string problem, Place place) => new(3001, FaultKind.Unit, problem, null, place);
+    public static Fault Unit(string problem, Place place) => new(3001, FaultKind.Unit, Results.VisibleText.Of(problem), null, place);
 
     [FaultCode(6007, "A text has no closing quote.")]
     public static Fault OpenText(Place place) => Language(6007, "This text has no closing quote.", "Close it with \".", place) with { IsOpen = true };

@@ -56,6 +56,56 @@ public sealed class BudgetTests
     }
 
     [Fact]
+    public void TheSeriesOfAWorkbookAreLimitedTogether()
+    {
+        // 25 series of 200,000 empty cells each, all different, and a short one more
+        string[] series = [.. Enumerable.Range(1, 26).Select(i => $"A{i} => Count(Series(C{i}, D{i + 99_899}))"), "B1 => Count(Series(C1, D99900))"];
+        Book book = Book.Of(["C1 = 1", .. series]);
+        book["A1"].Gives(1, "number");
+        book["A26"].FaultsWith("With this series those of the workbook span more than 5,000,000 cells together. Make some shorter, or give a column a name.");
+        book["B1"].Gives(1, "number"); // the same as A1
+        book.Clear("A2").Type("A26", "=> Count(Series(C1, D99900)) + 0")["A26"].Gives(1, "number");
+    }
+
+    [Fact]
+    public void TheValuesHeldByAWorkbookAreLimited()
+    {
+        string[] doubling = [.. Enumerable.Range(2, 9).Select(i => $"A{i} => A{i - 1} + A{i - 1}")];
+        Book book = Book.Of(["A1 = \"abcdefgh\"", .. doubling, .. Enumerable.Range(1, 20_000).Select(i => $"B{i} => A9 + A9")]);
+        Assert.Null(book["B19000"].Fault);
+        book["B20000"].FaultsWith("With this cell the workbook would hold more than 20,000,000 values. Compute a number from the series in the cell that makes it.");
+        Assert.Null(book.Clear("B1").Type("B20000", "=> A9 + A9 + \"\"")["B20000"].Fault); // one has made room
+    }
+
+    [Fact]
+    public void ARingOfManyCellsIsNamedInOneSentenceOfBoundedLength()
+    {
+        Book book = Book.Of(["A1 => A3000", .. Enumerable.Range(2, 2999).Select(i => $"A{i} => A{i - 1}")]);
+        Assert.StartsWith("These cells wait for each other: S.A1 → S.A3000 → ", book["A1"].Fault!.Sentence, StringComparison.Ordinal);
+        Assert.EndsWith(" and 2,936 more. Break the circle.", book["A1"].Fault!.Sentence, StringComparison.Ordinal);
+        Assert.Same(book["A1"].Fault, book["A2000"].Fault);
+    }
+
+    [Fact]
+    public void CautionsDoNotPileUpWithoutEnd()
+    {
+        string[] chain = ["A1 => Ratio(0.1, 90 deg)", .. Enumerable.Range(2, 199).Select(i => $"A{i} => A{i - 1} + Ratio(0.1, 90 deg)")];
+        Book book = Book.Of(chain);
+        Assert.Equal(63, book["A63"].Cautions.Length);
+        Assert.All(chain.Select((_, i) => book[$"A{i + 1}"]), result => Assert.True(result.Cautions.Length <= 65));
+        Assert.Equal("More cautions than are listed here belong to the cells this one depends on; look at those.", book["A200"].Cautions[^1].Message);
+    }
+
+    [Fact]
+    public void ALongLambdaWeighsMoreThanAShortOne()
+    {
+        string[] values = [.. Enumerable.Range(1, 50_000).Select(i => $"A{i} = 1")];
+        Book book = Book.Of([.. values, "B1 => Sum(Map(Series(A1, A50000), x => x + 1))", $"B2 => Sum(Map(Series(A1, A50000), x => {string.Join(" + ", Enumerable.Repeat("x", 900))}))"]);
+        book["B1"].Gives(100_000, "number");
+        book["B2"].FaultsWith("This cell needs more than 10,000,000 steps. Make its functions call less or its series shorter.");
+    }
+
+    [Fact]
     public void ALongChainOfCellsNeedsNoStack()
     {
         string[] chain = ["A1 = 1", .. Enumerable.Range(2, 20_000).Select(i => $"A{i} => A{i - 1} + 1")];

@@ -21,6 +21,10 @@ public sealed class EntryTests
     [InlineData("He said \"Peak\" twice", "B3 \"He said \\\"Peak\\\" twice\"")]
     [InlineData("back\\slash", "B3 \"back\\\\slash\"")]
     [InlineData("unclosed \" quote", "B3 \"unclosed \\\" quote\"")]
+    [InlineData("unclosed (bracket", "B3 \"unclosed (bracket\"")]
+    [InlineData("force (F = m a)", "B3 \"force (F = m a)\"")]
+    [InlineData("an [a = b] and (an open one", "B3 \"an [a = b] and (an open one\"")]
+    [InlineData("closed ) only", "B3 \"closed ) only\"")]
     public void AnEntryIsRead(string entry, string line)
     {
         Cell cell = Assert.IsType<EntryRead>(CellText.ReadEntry(entry, At)).Cell;
@@ -36,6 +40,21 @@ public sealed class EntryTests
     [InlineData("Peak = 3", 2003, 1, "The name of a cell begins with a small letter, Peak does not. Write peak.")]
     [InlineData("=>", 1032, 3, "Nothing follows =>. Write an expression.")]
     [InlineData("\"open", 1023, 1, "The quote opened here is not closed. Close it with \" before the end of the line.")]
+    [InlineData("load [kN = 6 kN", 1037, 6, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("load [kN => peak * 2", 1037, 6, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("load [kN = 6 kN // measured [once]", 1037, 6, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("load (kN = 6 kN", 1037, 6, "The bracket ( opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("load {kN = 6 kN", 1037, 6, "The bracket { opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("Torque moment [N·m, 1 decimal => peak * arm", 1037, 15, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("[kN = 6 kN", 1037, 1, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("a (b) load [kN = 6 kN", 1037, 12, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("load [[kN] = 6 kN", 1037, 6, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("load [kN \" = 6 kN", 1037, 6, "The bracket [ opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("Sum(Map(pull, x => x)", 1037, 4, "The bracket ( opened here is not closed. Close it, or put quotes round a text.")]
+    [InlineData("load \" = 6 kN", 1023, 6, "The quote opened here is not closed. Close it with \" before the end of the line.")]
+    [InlineData("load \" => peak", 1023, 6, "The quote opened here is not closed. Close it with \" before the end of the line.")]
+    [InlineData("load = \"six", 1023, 8, "The quote opened here is not closed. Close it with \" before the end of the line.")]
+    [InlineData("load [kN) = 6 kN", 1028, 6, "The bracket opened here is not closed. Write it like [kN] or [kN, 1 decimal].")]
     [InlineData("two\nlines", 1026, 4, "The line holds the control character U+000A. Remove it.")]
     public void AnEntryInFaultIsRefused(string entry, int code, int column, string sentence)
     {

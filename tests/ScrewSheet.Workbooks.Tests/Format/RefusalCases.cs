@@ -21,6 +21,12 @@ public static class RefusalCases
         new(1001, "screwsheet 0\n", 1, 1, "The first line does not read screwsheet 1, so this is no workbook. Open another file, or put the line back."),
         new(1001, "\nscrewsheet 1\n", 1, 1, "The first line does not read screwsheet 1, so this is no workbook. Open another file, or put the line back."),
         new(1002, "screwsheet 2\nanything\n", 1, 1, "The workbook is written in version 2 of the format, this program reads version 1. Open it with a newer program."),
+        new(1007, "screwsheet 1\n" + new string('\n', 1_000_000), 1, 1, "A workbook takes at most 1,000,000 lines. Split the workbook."),
+        new(1008, Sheet + Repeated("x\n", 10_001), 10_003, 1, "More than 10,000 lines up to here cannot be read. Check that the file is a workbook."),
+        new(1019, "screwsheet 1\n" + Numbered("sheet S_{0}\n", 501), 502, 7, "A workbook takes at most 500 sheets. Split the workbook."),
+        new(1019, "screwsheet 1\n" + Numbered("function double F_{0}(double x) => x\n", 1001), 1002, 17, "A workbook takes at most 1,000 functions. Split the workbook."),
+        new(1019, "screwsheet 1\n" + Numbered("correlate a_{0}, b 0.5\n", 1001), 1002, 1, "A workbook takes at most 1,000 correlated pairs. Split the workbook."),
+        new(1019, Sheet + Numbered("what-if A{0}\n  vary a: 1\n  show b\n", 1001), 3003, 1, "A workbook takes at most 1,000 what-if tables, plots and correlated pairs. Split the workbook."),
         new(1003, "screwsheet 1\ntitle T\ncolour red\n", 3, 1, "colour is not known before the first sheet. Known are title, author, date, units, seed, results omitted, made with, correlate, reviewed, function and remarks; cells follow a sheet line."),
         new(1003, "screwsheet 1\nA1 = 3\n", 2, 1, "A1 is not known before the first sheet. Known are title, author, date, units, seed, results omitted, made with, correlate, reviewed, function and remarks; cells follow a sheet line."),
     ];
@@ -28,6 +34,14 @@ public static class RefusalCases
     /// <summary>Lines in fault, in files that are read.</summary>
     public static IReadOnlyList<RefusalCase> Lines { get; } =
     [
+        new(1009, Sheet + "A1 \"" + new string('a', 262_144) + "\"\n", 3, 1, "The line is longer than 262,144 characters. Split it over several cells or lines."),
+        new(1009, "screwsheet 1\ntitle " + new string('a', 262_144) + "\n", 2, 1, "The line is longer than 262,144 characters. Split it over several cells or lines."),
+        new(1009, Sheet + "widths " + Repeated("A 8, ", 60_000) + "A 8\n", 3, 1, "The line is longer than 262,144 characters. Split it over several cells or lines."),
+        new(1035, "screwsheet 1\nfunction double F(" + Numbered("double p_{0}, ", 64) + "double last) => 1\n", 2, 842, "A function takes at most 64 parameters. Split it over several functions."),
+        new(1036, Sheet + "what-if A1\n" + Repeated("  show b\n", 65), 68, 3, "A what-if table takes at most 64 lines. Split it over several tables."),
+        new(1046, Sheet + "what-if A1\n  show " + Repeated("b, ", 256) + "b\n", 4, 8, "A show line names at most 256 results. Split it over several tables."),
+        new(2009, Sheet + "A1 " + new string('a', 256) + " = 1\n", 3, 4, "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa… is too long for a name. A name has at most 255 characters."),
+        new(2009, Sheet + "A1 " + Repeated("A<", 1000) + "B" + Repeated(">", 1000) + " x = 1\n", 3, 4, "A<A<A<A<A<A<A<A<A<A<A<A<A<A<A<A<A<A<A<A<… is too long for a name. A name has at most 255 characters."),
         new(1010, "screwsheet 1\nunits metric\n", 2, 1, "This units line cannot be read. Write units SI or units US."),
         new(1010, "screwsheet 1\nseed -4\n", 2, 1, "This seed line cannot be read. Write seed and a whole number, like seed 7."),
         new(1010, "screwsheet 1\nresults kept\n", 2, 1, "This results line cannot be read. Write results omitted, or remove the line."),
@@ -133,4 +147,9 @@ public static class RefusalCases
         new(2012, Sheet + "A1 = 3\nsheet A\nA1 = 4\n", 4, 7, "There is a sheet A in line 2 already; the cells of this one are not read. Rename one of the two."),
         new(2013, "screwsheet 1\nfunction Force F(Force f) => f\nfunction Force F(Force g) => g\n", 3, 16, "There is a function F in line 2 already. Rename one of the two."),
     ];
+
+    private static string Repeated(string text, int times) => string.Concat(Enumerable.Repeat(text, times));
+
+    private static string Numbered(string text, int times) =>
+        string.Concat(Enumerable.Range(1, times).Select(i => string.Format(System.Globalization.CultureInfo.InvariantCulture, text, i)));
 }
