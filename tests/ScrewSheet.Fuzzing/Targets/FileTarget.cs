@@ -34,7 +34,7 @@ internal sealed class FileTarget : Target
     {
         string text = Encoding.UTF8.GetString(input);
         if (text.StartsWith('\uFEFF')) text = text[1..];
-        return [.. text.Split('\n').Select(line => line.EndsWith('\r') ? line[..^1] : line)];
+        return text.Replace("\r\n", "\n", StringComparison.Ordinal).Split('\n');
     }
 
     private static void Check(Workbook workbook, byte[] input, string[] lines)

@@ -31,7 +31,7 @@ internal static class Sentences
         foreach (string inside in Insides)
         {
             if (inside.Length < 2 || !sentence.Contains(inside, StringComparison.Ordinal)) continue;
-            Target.Promise(lines.Any(line => line.Contains(inside.Trim(), StringComparison.Ordinal)), $"a sentence shows {inside.Trim()}: {sentence}");
+            Target.Promise(lines.Any(line => line.Contains(inside.Trim().TrimEnd('.'), StringComparison.OrdinalIgnoreCase)), $"a sentence shows {inside.Trim()}: {sentence}");
         }
     }
 }

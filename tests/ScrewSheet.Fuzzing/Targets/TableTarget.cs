@@ -42,14 +42,15 @@ internal sealed class TableTarget : Target
     private static void CheckRows(ImportedTable table, string text)
     {
         bool said = Separator.Said(text) is not null;
-        int end = text.AsSpan().IndexOfAny('\r', '\n');
-        string body = said ? text[end..] : text;
-        List<string[]> rows = text.Contains('"', StringComparison.Ordinal) ? [.. CsvRows.Read(said ? body.TrimStart('\r').TrimStart('\n') : body, table.Separator).Select(row => row.Fields)] : Split(body, table.Separator);
+        string body = said ? Separator.Beneath(text) : text;
+        bool plain = !text.Contains('"', StringComparison.Ordinal);
+        List<(int Line, string[] Fields)> rows = plain ? Split(body, table.Separator, said ? 2 : 1) : [.. CsvRows.Read(body, table.Separator, said ? 2 : 1).Select(row => (row.Line, row.Fields))];
         Promise(table.Rows.Count == rows.Count - 1, $"{rows.Count - 1} rows in, {table.Rows.Count} out");
         for (int i = 0; i < table.Rows.Count; i++)
         {
             TableRow row = table.Rows[i];
-            string[] fields = rows[i + 1];
+            (int line, string[] fields) = rows[i + 1];
+            Promise(row.Line == line, $"a row of line {line} is said to stand in line {row.Line}");
             if (row.Problem is not null)
             {
                 Promise(row.Values.SequenceEqual(fields), $"a refused row reads {string.Join('|', row.Values)}, not {string.Join('|', fields)}");
@@ -63,10 +64,11 @@ internal sealed class TableTarget : Target
     }
 
     /// <summary>The rows of a text without quotes, found in the plainest way.</summary>
-    private static List<string[]> Split(string text, char separator)
+    private static List<(int Line, string[] Fields)> Split(string text, char separator, int firstLine)
     {
         char[] blanks = [.. " \t\r\n\f\u00A0\u202F\u001A\uFEFF"];
-        return [.. text.ReplaceLineEndingsOf().Select(line => line.Split(separator).Select(field => field.Trim(blanks)).ToArray()).Where(fields => fields.Any(field => field.Length > 0))];
+        string[] lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
+        return [.. lines.Select((line, i) => (firstLine + i, line.Split(separator).Select(field => field.Trim(blanks)).ToArray())).Where(row => row.Item2.Any(field => field.Length > 0))];
     }
 
     private static void SameNumber(string read, string field)
@@ -107,10 +109,4 @@ internal sealed class TableTarget : Target
         if (column.IsNumber) Promise(literal is NumberLiteral number && Equals(number.Unit?.Symbol, column.Heading.Unit?.Symbol), $"{value} became no number of its unit");
         else Promise(literal is TextLiteral text && text.Value == value, $"the text {value} became another");
     }
-}
-
-/// <summary>Lines of a text.</summary>
-file static class TextLines
-{
-    public static string[] ReplaceLineEndingsOf(this string text) => text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
 }
