@@ -54,13 +54,12 @@ internal static class Program
         string Far() => string.Create(CultureInfo.InvariantCulture, $"seed {seed}: {walk.Steps:N0} of {steps:N0} steps, {time.Elapsed.TotalSeconds:0} s, {walk.Compared.All:N0} results worked out twice, {walk.Compared.Numbers:N0} of them numbers");
         try
         {
-            while (walk.Steps < steps)
+            walk.Take(steps, () =>
             {
-                walk.Step();
-                if (time.Elapsed - said < TimeSpan.FromSeconds(10)) continue;
+                if (time.Elapsed - said < TimeSpan.FromSeconds(10)) return;
                 said = time.Elapsed;
                 Console.WriteLine(Far());
-            }
+            });
         }
         catch (BrokenPromiseException find)
         {

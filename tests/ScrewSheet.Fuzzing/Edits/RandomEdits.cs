@@ -116,8 +116,12 @@ internal static class RandomEdits
         return Both(there, there.Changed(changed, "moving"), slow, $"move {(rows ? "rows" : "columns")} {first} to {last} of {there.SheetName} by {by}", book => book.Move(there.SheetName, rows, first, last, by));
     }
 
-    private static (Session, string) Fill(Session there, SlowSession slow, bool down) =>
-        Both(there, Pasting.Fill(there, down), slow, $"fill {there.SheetName}.{there.Block} {(down ? "down" : "right")}", book => book.Fill(there.SheetName, there.Block, down));
+    private static (Session, string) Fill(Session there, SlowSession slow, bool down)
+    {
+        CellAddress at = there.Cursor;
+        there = there with { Anchor = down ? there.Anchor with { Row = at.Row + 2 } : there.Anchor with { Column = at.Column + 1 } };
+        return Both(there, Pasting.Fill(there, down), slow, $"fill {there.SheetName}.{there.Block} {(down ? "down" : "right")}", book => book.Fill(there.SheetName, there.Block, down));
+    }
 
     private static (Session, string) Copy(Random random, Session there, SlowSession slow)
     {
@@ -168,6 +172,7 @@ internal static class RandomEdits
     {
         SortWhat what = (SortWhat)random.Next(4);
         bool falling = random.Next(2) == 0, columns = what is SortWhat.Columns or SortWhat.WholeColumns;
+        there = there with { Anchor = columns ? there.Anchor with { Column = 1 + random.Next(2) } : there.Anchor with { Row = 1 + random.Next(3) } };
         CellBlock block = Sorting.Stretched(there, what);
         List<int> order = Order(there, calculation, block, columns, falling);
         Session sorted = Sorting.Apply(there with { Known = Known.Of(calculation) }, what, falling) with { Known = null };

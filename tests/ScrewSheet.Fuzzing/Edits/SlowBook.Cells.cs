@@ -88,6 +88,7 @@ internal sealed partial class SlowBook
         CellId Along(CellId id) => new(to, new CellAddress(id.Address.Column + columns, id.Address.Row + rows));
         HashSet<CellId> covered = [.. block.Addresses().Select(address => Along(new CellId(sheet, address))).Where(id => Cells.ContainsKey(id) && !Inside(id))];
         CellId? Corner(CellId id) => Inside(id) ? Along(id) : id;
+        MoveColumns(Corner);
         Relocate(id => Inside(id) ? Along(id) : covered.Contains(id) ? null : id, (first, last) => Straight(Corner(first)!.Value, Corner(last)!.Value));
     }
 
@@ -99,13 +100,23 @@ internal sealed partial class SlowBook
     public void Sort(string sheet, CellBlock block, bool columns, List<int> order)
     {
         int first = columns ? block.First.Column : block.First.Row;
-        Relocate(id =>
+        CellId? Sorted(CellId id)
         {
             if (id.Sheet != sheet || !block.Contains(id.Address)) return id;
             int to = first + order.IndexOf(columns ? id.Address.Column : id.Address.Row);
             return id with { Address = columns ? id.Address with { Column = to } : id.Address with { Row = to } };
-        }, (from, to) => (from, to));
+        }
+
+        MoveColumns(Sorted);
+        Relocate(Sorted, (from, to) => (from, to));
     }
+
+    /// <summary>A column by name goes where its cells go together; where they part, or leave the sheet, or there are none, it stays.</summary>
+    private void MoveColumns(Func<CellId, CellId?> move) => Columns = Columns.ToDictionary(column => column.Key, column =>
+    {
+        int[] to = [.. Cells.Keys.Where(id => id.Sheet == column.Key.Sheet && id.Address.Column == column.Value).Select(id => move(id)!.Value).Where(id => id.Sheet == column.Key.Sheet).Select(id => id.Address.Column).Distinct()];
+        return to.Length == 1 ? to[0] : column.Value;
+    });
 
     /// <summary>A run whose corners changed sides, or came to two sheets, is none.</summary>
     private static (CellId, CellId)? Straight(CellId first, CellId last) =>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using ScrewSheet.Workbooks.Model;
 
 namespace ScrewSheet.Fuzzing.Edits;
@@ -92,16 +91,19 @@ internal sealed partial class SlowBook
         return other.Columns.Count == Columns.Count ? null : "there is a column too many";
     }
 
-    /// <summary>A run that has lost one corner is in fault for ever; where its other corner goes is of no interest, and is taken over.</summary>
-    public void TakeHalfLost(Workbook workbook)
+    /// <summary>A run that has lost one corner, or has its corners on two sheets, is in fault until it is typed anew; where its corners go is of no interest, and is taken over.</summary>
+    public void TakeHalfRuns(Workbook workbook)
     {
         foreach ((CellId id, SlowCell cell) in Cells.ToList())
-            if (cell.Kind == SlowKind.Result && HalfLost().IsMatch(cell.Text) && workbook.Find(id.Sheet)?.Cells.GetValueOrDefault(id.Address)?.Content is ResultContent { Expression: var actual } && actual.Contains("lost_", StringComparison.Ordinal))
+            if (cell.Kind == SlowKind.Result && IsHalfRun(id, cell.Text) && workbook.Find(id.Sheet)?.Cells.GetValueOrDefault(id.Address)?.Content is ResultContent { Expression: var actual } && (IsHalfRun(id, actual) || actual.Contains("lost_", StringComparison.Ordinal)))
                 Cells[id] = cell with { Text = actual };
     }
 
-    [GeneratedRegex(@"Series\((\w+\.)?(lost_\w+, (\w+\.)?(?!lost_)\w|(?!lost_)\w+, (\w+\.)?lost_)")]
-    private static partial Regex HalfLost();
+    private bool IsHalfRun(CellId id, string text)
+    {
+        List<SlowReference> all = SlowText.References(text, Sheets);
+        return Enumerable.Range(0, all.Count).Any(i => all[i].Corner == 1 && ((all[i].Address is null) != (all[i + 1].Address is null) || (all[i].Sheet ?? id.Sheet) != (all[i + 1].Sheet ?? id.Sheet)));
+    }
 
     /// <summary>The address as a name that no cell has.</summary>
     private static string Lost(CellAddress address) => string.Create(CultureInfo.InvariantCulture, $"lost_{address}");

@@ -12,7 +12,7 @@ public sealed class RandomEditsTests
         EditWalk walk = new(seed);
         try
         {
-            while (walk.Steps < 20_000) walk.Step();
+            walk.Take(20_000);
         }
         catch (ScrewSheet.Fuzzing.BrokenPromiseException wrong)
         {
