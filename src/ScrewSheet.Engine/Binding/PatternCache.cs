@@ -58,7 +58,18 @@ internal sealed class PatternCache(SheetScope scope)
             if (at < 0 || expression.ReferencePlaces[at] != found[i]) return null;
             slotOf[at] = i;
         }
-        return new Model(expression, slotOf);
+        return NamesOne(expression, slotOf, addresses) ? null : new Model(expression, slotOf);
+    }
+
+    /// <summary>True where one of the addressed cells is referred to by its name or with its sheet as well: one reference here, two in the next cell.</summary>
+    private static bool NamesOne(ResolvedExpression expression, int[] slotOf, CellAddress[] addresses)
+    {
+        foreach ((int code, int length, int source, int sourceLength) in expression.Map)
+        {
+            if (expression.Code[code] != 'r' || !int.TryParse(expression.Code.AsSpan(code + 1, length - 1), NumberStyles.None, CultureInfo.InvariantCulture, out int slot) || slot >= slotOf.Length) continue;
+            if (slotOf[slot] >= 0 && !expression.Text.AsSpan(source, sourceLength).SequenceEqual(addresses[slotOf[slot]].ToString())) return true;
+        }
+        return false;
     }
 
     private ResolvedExpression? Filled(Model model, string text)

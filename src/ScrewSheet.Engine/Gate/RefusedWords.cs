@@ -16,7 +16,7 @@ internal static class RefusedWords
         ["await"] = "Cells compute at once.", ["async"] = "Cells compute at once.", ["from"] = "Use Map, Where and Sum over a series.",
         ["out"] = "Arguments are values.", ["ref"] = "Arguments are values.", ["in"] = "Arguments are values.", ["params"] = "Arguments are values.",
         ["var"] = NoStatements, ["dynamic"] = NoTypes, ["null"] = "Every value is there or in fault.", ["this"] = "Name the cell.", ["base"] = "Name the cell.",
-        ["stackalloc"] = "Use Series(first, last).", ["delegate"] = "Write a lambda: x => …", ["unsafe"] = NoStatements, ["fixed"] = NoStatements,
+        ["stackalloc"] = "Use Series(first, last).", ["delegate"] = "Write a lambda, such as x => x / 2.", ["unsafe"] = NoStatements, ["fixed"] = NoStatements,
         ["and"] = "Use a when or &&.", ["or"] = "Use another arm or ||.", ["not"] = "Use !.",
     }.ToFrozenDictionary();
 

@@ -36,7 +36,7 @@ internal static class UnitExponent
         StringBuilder plain = new(text.Length);
         foreach (char c in text) plain.Append(IsSuperscript(c) ? (char)('0' + Superscripts.IndexOf(c, StringComparison.Ordinal)) : c);
         if (!decimal.TryParse(plain.ToString(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal written)) return null;
-        if (written <= 0 || written * Dimension.Parts > Limit) return null;
+        if (written <= 0 || written > (decimal)Limit / Dimension.Parts) return null; // multiplied, a long numeral would overflow
         int twelfths = (int)decimal.Round(written * Dimension.Parts);
         decimal exact = (decimal)twelfths / Dimension.Parts;
         bool meant = decimal.Round(exact, 10) == written || (decimal.Round(written, 4) == decimal.Round(exact, 4) && written.Scale >= 4);

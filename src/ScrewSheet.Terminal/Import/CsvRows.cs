@@ -25,7 +25,8 @@ internal static class CsvRows
     public static IEnumerable<RawRow> Read(string text, char separator, int firstLine = 1)
     {
         CsvMalformedRecord? wrong = null;
-        CsvReaderOptions plain = CsvReaderOptions.Default with { Separator = separator, HasHeader = false, TrackLineNumbers = true, OnMalformedRecord = found => wrong = found };
+        // a line that names a separator was read before this; one beneath it is a row like any other
+        CsvReaderOptions plain = CsvReaderOptions.Default with { Separator = separator, DetectSeparatorHint = false, HasHeader = false, TrackLineNumbers = true, OnMalformedRecord = found => wrong = found };
         using CsvReader reader = CsvReader.FromText(text, plain);
         while (reader.Read())
         {

@@ -1,4 +1,5 @@
 using ScrewSheet.Quantities.Formatting;
+using ScrewSheet.Quantities.Units;
 
 namespace ScrewSheet.Terminal.Import;
 
@@ -33,6 +34,9 @@ internal static class Numeral
         string numeral = $"{(negative ? "-" : "")}{(digits.IsEmpty ? "0" : digits)}{(decimals > 0 ? "." : "")}{text.Slice(Math.Min(whole + 1, text.Length), decimals)}{power}";
         return NumberText.TryParse(numeral, out _, out _) ? numeral : null;
     }
+
+    /// <summary>True where what a numeral says in that unit is more than a number can hold in SI.</summary>
+    public static bool IsBeyond(string numeral, Unit unit) => NumberText.TryParse(numeral, out double value, out _) && !double.IsFinite(unit.ToSi(value));
 
     /// <summary>True for <c>007</c>, which numbers a specimen and measures nothing.</summary>
     public static bool HasLeadingZero(string field) => field.Length > 1 && field[0] == '0' && char.IsAsciiDigit(field[1]);

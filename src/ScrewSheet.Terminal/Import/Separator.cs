@@ -19,6 +19,14 @@ internal static class Separator
         return first.Length == 5 && first.StartsWith("sep=", StringComparison.OrdinalIgnoreCase) && Array.Exists(Known, known => known.Sign == first[4]) ? first[4] : null;
     }
 
+    /// <summary>What stands beneath the first line.</summary>
+    public static string Beneath(string text)
+    {
+        int end = text.AsSpan().IndexOfAny('\r', '\n');
+        if (end < 0) return "";
+        return text[(end + (text.AsSpan(end).StartsWith("\r\n", StringComparison.Ordinal) ? 2 : 1))..];
+    }
+
     /// <summary>The sign that splits the heading and most rows beneath it into as many fields; of equals the first.</summary>
     /// <param name="text">The text.</param>
     /// <param name="heading">The line of the heading, or null for the first that is not empty.</param>

@@ -23,7 +23,7 @@ internal sealed class TableReader
         this.wishes = wishes;
         char? said = Separator.Said(text);
         int firstLine = said is null ? 1 : 2;
-        string body = said is null ? text : text[text.AsSpan().IndexOfAny('\r', '\n')..].TrimStart('\r').TrimStart('\n');
+        string body = said is null ? text : Separator.Beneath(text);
         separator = said ?? Separator.Find(body, wishes.HeadingLine, firstLine);
         rows = [.. CsvRows.Read(body, separator, firstLine)];
         if (rows.Count == 0) throw new UserMistake($"{file} is empty. A table has a line of headings and rows beneath it.");
@@ -108,6 +108,7 @@ internal sealed class TableReader
             string field = row.Fields[i];
             values[i] = columns[i].IsNumber && field.Length > 0 ? Numeral.Read(field, sign) ?? "" : field;
             if (values[i].Length == 0 && field.Length > 0) return new TableRow(row.Line, row.Fields, $"{Quoted(field)} in the column {columns[i].Name} is no number.");
+            if (columns[i] is { IsNumber: true, Heading.Unit: { } unit } && Numeral.IsBeyond(values[i], unit)) return new TableRow(row.Line, row.Fields, $"{Quoted(field)} in the column {columns[i].Name} is too large for a number in {unit.Symbol}.");
         }
         return new TableRow(row.Line, values, null);
     }

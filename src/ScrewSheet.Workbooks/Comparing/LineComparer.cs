@@ -35,13 +35,17 @@ internal static class LineComparer
     {
         if (pairs.Sheets.FirstOrDefault(pair => pair.After == after) is not { } pair) return [new TextChange("sheet", null, Heading(after))];
         Sheet before = pair.Before;
-        string Moved(string word, string text) => pairs.IsPlain ? text : TableLines.Rewrite($"{word} {text}", address => pairs.Forward(new CellId(before.Name, address))?.Address.ToString())[(word.Length + 1)..];
+        string Forward(string word, string text) => pairs.IsPlain ? text : TableLines.Rewrite($"{word} {text}", name => pairs.Before.Find(name) is not null, said => Moved(pairs, before.Name, said))[(word.Length + 1)..];
         IEnumerable<TextChange> heading = Heading(before) == Heading(after) ? [] : [new TextChange("sheet", Heading(before), Heading(after))];
         IEnumerable<TextChange> widths = WidthsOf(before) == WidthsOf(after) ? [] : [new TextChange("widths", WidthsOf(before), WidthsOf(after))];
         return [.. heading, .. widths, .. Keyed("column", Columns(before), Columns(after)),
-            .. Keyed("what-if", Tables(before, Moved), Tables(after, (_, text) => text)),
-            .. Bag("line", Reserved(before, Moved), Reserved(after, (_, text) => text)), .. Bag("remark", Remarks(before), Remarks(after))];
+            .. Keyed("what-if", Tables(before, Forward), Tables(after, (_, text) => text)),
+            .. Bag("line", Reserved(before, Forward), Reserved(after, (_, text) => text)), .. Bag("remark", Remarks(before), Remarks(after))];
     }
+
+    /// <summary>What a word of a table's line reads in the later version, if it is the address of a cell that is there.</summary>
+    private static string? Moved(WorkbookPairs pairs, string own, TableWord said) =>
+        !CellAddress.TryParse(said.Name, out CellAddress address) || pairs.Forward(new CellId(said.Sheet ?? own, address)) is not { } to ? null : said.Sheet is null ? to.Address.ToString() : $"{to.Sheet}.{to.Address}";
 
     private static string? Text(string text) => text.Length == 0 ? null : text;
 

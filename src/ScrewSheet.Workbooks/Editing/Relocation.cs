@@ -33,18 +33,16 @@ public static class Relocation
         ArgumentNullException.ThrowIfNull(workbook);
         ArgumentNullException.ThrowIfNull(move);
         Workbook left = WithoutGone(workbook, move);
-        List<(string Sheet, string Line)> away = [];
-        Workbook lines = left with { Sheets = [.. left.Sheets.Select(sheet => Moved(workbook, sheet, move, runs, away))] };
+        List<Away> away = [];
+        Workbook lines = left with { Sheets = [.. left.Sheets.Select(sheet => Moved(workbook, sheet, move, runs, away))], Source = Head(left, line => TableReferences.Follow(line, workbook, null, move)) };
         Workbook read = Reread(lines);
-        foreach ((string sheet, string line) in away) read = read.WithCell(sheet, Cell(line));
+        foreach (Away cell in away) read = cell.Arrive(read);
         return read;
     }
 
     private static Workbook Reread(Workbook workbook) => WorkbookText.Read(WorkbookText.Write(workbook)) is WorkbookRead read
         ? read.Workbook
         : throw new ArgumentException("The workbook cannot be read again.", nameof(workbook));
-
-    private static Cell Cell(string line) => CellLine.Read(new LineText(line, 0)).Cell! with { Place = default };
 
     private static Workbook WithoutGone(Workbook workbook, Relocate move)
     {
@@ -60,27 +58,45 @@ public static class Relocation
     }
 
     /// <summary>The sheet with the lines its cells will have, still under their old addresses: only to be written and read again.</summary>
-    private static Sheet Moved(Workbook workbook, Sheet sheet, Relocate move, RelocateRun? runs, List<(string, string)> away)
+    private static Sheet Moved(Workbook workbook, Sheet sheet, Relocate move, RelocateRun? runs, List<Away> away)
     {
         List<Cell> cells = [];
         var order = sheet.Order;
+        List<FileLine> staying = [];
         foreach (Cell cell in sheet.CellsInOrder)
         {
             CellId from = new(sheet.Name, cell.Address), to = move(from, 0)!.Value;
             CellSource? source = cell.Source.Value;
             string old = source?.Says(cell) == true ? source.Line.Text : CellTextWriter.Line(cell), line = Line(workbook, old, from, to, move, runs);
-            ImmutableArray<FileLine> leading = source is null ? [] : [.. source.Leading.SelectMany(each => Other(each, sheet, move))];
+            ImmutableArray<FileLine> leading = source is null ? [] : [.. source.Leading.SelectMany(each => Other(each, workbook, sheet, move))];
             if (to.Sheet == sheet.Name)
             {
-                cells.Add(CellSource.Attach(cell, new FileLine(line, source?.Line.End ?? LineEnd.Lf), leading));
+                cells.Add(CellSource.Attach(cell, new FileLine(line, source?.Line.End ?? LineEnd.Lf), [.. staying, .. leading]));
+                staying.Clear();
                 continue;
             }
-            away.Add((to.Sheet, line));
+            int own = SheetEditing.RemarksFrom(leading);
+            away.Add(new Away(to.Sheet, line, leading[own..]));
+            staying.AddRange(leading[..own]);
             order = order.Remove(cell.Address);
         }
+        SheetSource? lines = sheet.Source.Value;
         Sheet moved = sheet with { Cells = CellMap.Of(cells), Order = order };
-        return sheet.Source.Value is not { } own ? moved
-            : moved with { Source = new(own with { Opening = [.. own.Opening.SelectMany(each => Other(each, sheet, move))], Trailing = [.. own.Trailing.SelectMany(each => Other(each, sheet, move))] }) };
+        return lines is null ? moved
+            : moved with { Source = new(lines with { Opening = [.. lines.Opening.SelectMany(each => Other(each, workbook, sheet, move))], Trailing = [.. staying, .. lines.Trailing.SelectMany(each => Other(each, workbook, sheet, move))] }) };
+    }
+
+    /// <summary>A cell on its way to another sheet, with the remarks that travel with it; the other lines above it stay and go to the next cell.</summary>
+    private sealed record Away(string Sheet, string Line, ImmutableArray<FileLine> Remarks)
+    {
+        public Workbook Arrive(Workbook workbook)
+        {
+            Cell cell = CellLine.Read(new LineText(Line, 0)).Cell! with { Place = default };
+            Workbook with = workbook.WithCell(Sheet, cell);
+            if (Remarks.IsEmpty || with.Find(Sheet) is not { } sheet || sheet.Cells.GetValueOrDefault(cell.Address) is not { Source.Value: { } source } placed) return with;
+            Cell remarked = placed with { Source = new(source.With([.. source.Leading, .. Remarks])) };
+            return with with { Sheets = with.Sheets.SetItem(with.Sheets.IndexOf(sheet), SheetEditing.Set(sheet, placed, remarked)) };
+        }
     }
 
     /// <summary>The cell's line at its new place.</summary>
@@ -98,11 +114,13 @@ public static class Relocation
     }
 
     /// <summary>A line without a cell as it reads afterwards; none for a column line whose column is gone.</summary>
-    private static IEnumerable<FileLine> Other(FileLine line, Sheet sheet, Relocate move)
+    private static IEnumerable<FileLine> Other(FileLine line, Workbook workbook, Sheet sheet, Relocate move)
     {
-        if (!ColumnMoves.IsColumn(line.Text)) return [Table(line, sheet.Name, move)];
+        if (!ColumnMoves.IsColumn(line.Text)) return [line with { Text = TableReferences.Follow(line.Text, workbook, sheet.Name, move) }];
         return ColumnMoves.Rewrite(line.Text, sheet, move) is { } text ? [line with { Text = text }] : [];
     }
 
-    private static FileLine Table(FileLine line, string sheet, Relocate move) => line with { Text = TableLines.Rewrite(line.Text, address => move(new CellId(sheet, address), 0) is { } to && to.Sheet == sheet ? to.Address.ToString() : null) };
+    /// <summary>The lines of the head, each rewritten.</summary>
+    internal static Unseen<WorkbookSource> Head(Workbook workbook, Func<string, string> rewrite) =>
+        workbook.Source.Value is not { } source ? default : new(source with { HeadLines = [.. source.HeadLines.Select(line => line with { Line = line.Line with { Text = rewrite(line.Line.Text) } })] });
 }

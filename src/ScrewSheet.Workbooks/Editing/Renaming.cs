@@ -25,7 +25,7 @@ public static class Renaming
         Workbook renamed = workbook.WithCell(id.Sheet, cell with { Name = name });
         if (old is null) return renamed;
         Workbook everywhere = Expressions(renamed, (from, reference) => reference.Name == old && (reference.Sheet ?? from) == id.Sheet ? (reference.Sheet is null ? name : $"{reference.Sheet}.{name}") : null);
-        return Tables(everywhere, id.Sheet, old, name);
+        return Lines(everywhere, (own, line) => TableReferences.Renamed(line, workbook, own, id, old, name));
     }
 
     /// <summary>With another name for a sheet, in every expression that uses it.</summary>
@@ -43,7 +43,7 @@ public static class Renaming
         if (fault is not null || sheet == name) return workbook;
         Workbook expressions = Expressions(workbook, (_, reference) => reference.Sheet == sheet ? $"{name}.{reference.Name}" : null);
         int at = workbook.Sheets.IndexOf(old);
-        return expressions with { Sheets = expressions.Sheets.SetItem(at, expressions.Sheets[at] with { Name = name }) };
+        return Lines(expressions with { Sheets = expressions.Sheets.SetItem(at, expressions.Sheets[at] with { Name = name }) }, (_, line) => TableReferences.RenamedSheet(line, sheet, name));
     }
 
     private static Fault NoName(string message, string remedy) => NameFaults.DoubledSheet(default, "", 0) with { Message = message, Remedy = remedy, Place = null };
@@ -79,35 +79,35 @@ public static class Renaming
             ?? (name != old && found.Knows(name) ? NameFaults.DoubledName(default, name, sheet, 0) with { Message = $"{name} is a name on {sheet} already.", Place = null } : null);
         if (fault is not null || old == name) return workbook;
         Workbook everywhere = Expressions(workbook, (from, reference) => reference.Name == old && (reference.Sheet ?? from) == sheet ? (reference.Sheet is null ? name : $"{reference.Sheet}.{name}") : null);
-        return Lines(everywhere, sheet, line => ColumnMoves.Renamed(line, old, name));
+        return Lines(everywhere, (own, line) => own == sheet ? ColumnMoves.Renamed(line, old, name) : line);
     }
 
-    /// <summary>The tables of a sheet name the cell anew.</summary>
-    private static Workbook Tables(Workbook workbook, string sheet, string old, string name) =>
-        Lines(workbook, sheet, line => TableLines.RewriteWords(line, word => word == old ? name : null));
-
-    /// <summary>The lines of a sheet that are no cells, rewritten; the text is read again where one changed.</summary>
-    private static Workbook Lines(Workbook workbook, string sheet, Func<string, string> rewrite)
+    /// <summary>The lines that are no cells, of the head (whose sheet is null) and of all sheets, rewritten; the text is read again where one changed.</summary>
+    private static Workbook Lines(Workbook workbook, Func<string?, string, string> rewrite)
     {
         bool any = false;
-        FileLine Line(FileLine line)
+        string Text(string? own, string line)
         {
-            string text = rewrite(line.Text);
-            any |= text != line.Text;
-            return line with { Text = text };
+            string text = rewrite(own, line);
+            any |= text != line;
+            return text;
         }
 
-        int at = workbook.Sheets.IndexOf(workbook.Find(sheet)!);
-        Sheet found = workbook.Sheets[at];
+        Workbook changed = workbook with { Sheets = [.. workbook.Sheets.Select(sheet => Lines(sheet, line => Text(sheet.Name, line)))], Source = Relocation.Head(workbook, line => Text(null, line)) };
+        if (!any) return workbook;
+        return WorkbookText.Read(WorkbookText.Write(changed)) is WorkbookRead read ? read.Workbook : workbook;
+    }
+
+    private static Sheet Lines(Sheet sheet, Func<string, string> rewrite)
+    {
+        FileLine Line(FileLine line) => line with { Text = rewrite(line.Text) };
         List<Cell> cells = [];
-        foreach (Cell cell in found.CellsInOrder)
+        foreach (Cell cell in sheet.CellsInOrder)
         {
             if (cell.Source.Value is not { Leading.IsEmpty: false } source) continue;
             cells.Add(cell with { Source = new(source.With([.. source.Leading.Select(Line)])) });
         }
-        Sheet changed = found with { Cells = found.Cells.With(cells) };
-        if (found.Source.Value is { } own) changed = changed with { Source = new(own with { Opening = [.. own.Opening.Select(Line)], Trailing = [.. own.Trailing.Select(Line)] }) };
-        if (!any) return workbook;
-        return WorkbookText.Read(WorkbookText.Write(workbook with { Sheets = workbook.Sheets.SetItem(at, changed) })) is WorkbookRead read ? read.Workbook : workbook;
+        Sheet changed = sheet with { Cells = sheet.Cells.With(cells) };
+        return sheet.Source.Value is { } own ? changed with { Source = new(own with { Opening = [.. own.Opening.Select(Line)], Trailing = [.. own.Trailing.Select(Line)] }) } : changed;
     }
 }

@@ -100,7 +100,9 @@ internal static class CellLine
         int gives = LineScan.Gives(line.Text, start, end);
         int expressionEnd = gives < 0 ? end : line.TrimEnd(start, gives);
         int kept = gives < 0 ? end : line.SkipBlanks(gives + 1 + "gives".Length, end);
-        fault = start >= expressionEnd ? FormatFaults.EmptyExpression(line.At(start, start))
+        // the word means the same without a blank before it, or the line would read otherwise once it is written anew
+        bool nothing = start >= expressionEnd || line.Span(start, line.WordEnd(start, end)) is "gives";
+        fault = nothing ? FormatFaults.EmptyExpression(line.At(start, start))
             : gives >= 0 && kept == end ? FormatFaults.EmptyKept(line.At(gives + 1, end)) : null;
         if (fault is not null) return null;
         return new ResultContent(line.Piece(start, expressionEnd), start + 1) { Kept = gives < 0 ? null : line.Piece(kept, end) };

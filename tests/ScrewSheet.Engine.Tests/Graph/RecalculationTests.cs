@@ -105,6 +105,31 @@ public sealed class RecalculationTests
         Assert.Equal((book["C1"].Fault!.Place!.Value.Column + 1, book["C1"].Fault!.Place!.Value.Length + 2), (book["C10"].Fault!.Place!.Value.Column, book["C10"].Fault!.Place!.Value.Length));
     }
 
+    /// <summary>A formula filled down in which one row's cell is also named, or written with its sheet: that row says the same twice, the others do not.</summary>
+    [Theory]
+    [InlineData("A1 total = 8", "A2 = 4", "B1 => A1 / total", "B2 => A2 / total", 0.5)]
+    [InlineData("A1 = 4", "A2 total = 8", "B2 => A2 / total", "B1 => A1 / total", 0.5)]
+    [InlineData("A1 = 8", "A2 = 4", "B1 => A1 - S.A1", "B2 => A2 - S.A1", -4)]
+    [InlineData("A1 first = 8", "A2 = 4", "B1 => first + A1 * S.A1", "B2 => first + A2 * S.A1", 40)]
+    [InlineData("A1 first = 8", "A2 = 4", "B1 => A1 > first ? 1 : 2", "B2 => first > A2 ? 3 : 4", 3)]
+    public void ANamedCellInAFilledColumnIsThatCell(string one, string two, string before, string filled, double value)
+    {
+        string last = filled[..2];
+        Book.Of(one, two, before, filled)[last].Gives(value, "number");
+        Book.Of(one, two, filled, before)[last].Gives(value, "number");
+        Book.Of(one, two, before).Type(last, filled[3..])[last].Gives(value, "number");
+    }
+
+    [Fact]
+    public void AColumnFilledWithNamesAndSheetsIsEachCellByItself() =>
+        Gen.Select(Gen.Int[1, 4], Gen.OneOf("total", "S.A1", "S.A2", "A3"), Gen.OneOf("A{0} / {1}", "{1} - A{0}", "A{0} * A{0} + {1}", "A{0} + {1} * B{0}"), Gen.Bool).Sample((named, other, form, upward) =>
+        {
+            string[] givens = [.. Enumerable.Range(1, 4).SelectMany(row => (string[])[$"A{row} {(row == named ? "total " : "")}= {row + 1}", $"B{row} = {10 * row}"])];
+            string[] filled = [.. Enumerable.Range(1, 4).Select(row => $"C{row} => {form.Replace("{0}", row.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal).Replace("{1}", other, StringComparison.Ordinal)}")];
+            Book together = Book.Of([.. givens, .. upward ? filled.Reverse() : filled]);
+            for (int i = 0; i < filled.Length; i++) Assert.Equal(Book.Of([.. givens, filled[i]])[$"C{i + 1}"].Value, together[$"C{i + 1}"].Value);
+        }, iter: 60);
+
     [Fact]
     public void ASeriesSeesCellsThatComeIntoItsRun()
     {

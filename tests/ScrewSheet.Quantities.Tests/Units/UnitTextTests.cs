@@ -86,6 +86,16 @@ public sealed class UnitTextTests
         if (unit.Kind is not null) Assert.Equal(unit.Kind.Dimension, unit.Dimension);
     }
 
+    /// <summary>Exponents of any length, before and behind the point, above and below the stroke: read, or refused in words, and never more than a number can hold.</summary>
+    [Fact]
+    public void AnExponentOfAnyLengthIsReadOrRefused() =>
+        Gen.Select(Gen.Int[0, 60], Gen.Int[0, 60], Gen.OneOf("1", "9", "0"), Gen.OneOf("m{0}", "m^{0}", "1/s^{0}", "kN·m^{0}/mm^{0}", "m⁹{0}")).Sample((before, behind, digit, form) =>
+        {
+            string exponent = string.Concat(Enumerable.Repeat(digit, before)) + (behind > 0 ? "." + string.Concat(Enumerable.Repeat(digit, behind)) : "");
+            bool read = UnitText.TryParse(form.Replace("{0}", exponent, StringComparison.Ordinal), out Unit? unit, out string? problem);
+            Assert.True(read ? double.IsFinite(unit!.ToSi(1)) : problem!.Length > 0);
+        }, iter: 2000);
+
     [Theory]
     [InlineData("", "The unit is missing.")]
     [InlineData("KN", "\"KN\" is no unit; did you mean kN?")]

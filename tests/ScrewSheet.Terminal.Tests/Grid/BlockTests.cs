@@ -48,6 +48,20 @@ public sealed class BlockTests
         Assert.Contains("holds no figures", walk.Screen, StringComparison.Ordinal);
     }
 
+    /// <summary>Whoever named the cell that is covered by its address would read another value without a word.</summary>
+    [Theory]
+    [InlineData("A4", "B2", "=> B4 + lost_B2", "=> B4 * 2")]
+    [InlineData("B2", "B4", "=> lost_B4 + B4", "=> lost_B4 * 2")]
+    [InlineData("B3", "B2", "=> B4 + lost_B2", "=> B4 * 2")]
+    [InlineData("B4", "B5", "=> B5 + B2", "=> B5 * 2")]
+    [InlineData("B3", "D2", "=> B4 + B2", "=> B4 * 2")]
+    public void ACellThatIsCutAndPutOverAnother_IsNotReadInItsPlace(string from, string to, string sum, string twice)
+    {
+        using Walk walk = new(Rows);
+        walk.Go(from).Ctrl('x').Go(to).Ctrl('v').Settle();
+        Assert.Equal((sum, twice), (walk.Entry("D1"), walk.Entry("C4")));
+    }
+
     [Fact]
     public void ASecondCut_AfterAChange_MustBeMadeAgain()
     {

@@ -89,6 +89,71 @@ public sealed class RelocationTests
         Assert.Contains("A2 => A1 / Other.C3\n", text, StringComparison.Ordinal);
     }
 
+    private const string Tables =
+        """
+        screwsheet 1
+        correlate Fall.B2, alone 0.5
+
+        sheet Fall
+        B2 peak = 8 kN ± 1 kN
+        B3 => peak * 2
+        what-if D2
+          vary B2: 1 kN, 2 kN // B3
+          show B3, Other.A2
+
+        sheet Other
+        // a remark on A1
+        A1 alone = 3 ± 1
+        what-if D2 "Fall.B2 in a title"
+          vary Fall.B2: 1 kN, 2 kN
+          vary peak: 3 kN, 4 kN
+          show A2, Fall.B3, B7
+        // a remark on A2
+        A2 => alone * Fall.B3
+
+        """;
+
+    [Fact]
+    public void ATableNamesItsCellsOnEverySheetWhereTheyWent()
+    {
+        string text = Text(RowsAndColumns.InsertRows(Read(Tables), "Fall", 1, 1));
+        Assert.Equal(Tables.Replace("Fall.B2,", "Fall.B3,", StringComparison.Ordinal).Replace("B3 => peak", "B4 => peak", StringComparison.Ordinal).Replace("B2 peak", "B3 peak", StringComparison.Ordinal)
+            .Replace("what-if D2\n  vary B2", "what-if D3\n  vary B3", StringComparison.Ordinal).Replace("show B3, Other", "show B4, Other", StringComparison.Ordinal)
+            .Replace("vary Fall.B2", "vary Fall.B3", StringComparison.Ordinal).Replace("show A2, Fall.B3", "show A2, Fall.B4", StringComparison.Ordinal).Replace("* Fall.B3", "* Fall.B4", StringComparison.Ordinal), text);
+    }
+
+    [Fact]
+    public void ATableNamesNoStrangerInPlaceOfACellThatIsGone()
+    {
+        string text = Text(RowsAndColumns.RemoveRows(Read(Tables.Replace("B7", "B3", StringComparison.Ordinal)), "Fall", 2, 3));
+        Assert.Contains("  vary lost_B2: 1 kN, 2 kN // B3\n  show lost_B3, Other.A2\n", text, StringComparison.Ordinal);
+        Assert.Contains("  vary Fall.lost_B2: 1 kN, 2 kN\n  vary peak: 3 kN, 4 kN\n  show A2, Fall.lost_B3, lost_B3\n", text, StringComparison.Ordinal);
+        Assert.Contains("correlate Fall.lost_B2, alone 0.5\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ACellThatGoesToAnotherSheet_TakesItsRemarkAlong_AndLeavesTheTableAboveItWhereItIs()
+    {
+        CellId from = new("Other", new CellAddress(1, 2)), to = new("Fall", new CellAddress(1, 5));
+        string text = Text(Relocation.Apply(Read(Tables), (id, _) => id == from ? to : id));
+        Assert.Contains("// a remark on A2\nA5 => Other.alone * Fall.B3\n", text, StringComparison.Ordinal);
+        Assert.EndsWith("sheet Other\n// a remark on A1\nA1 alone = 3 ± 1\nwhat-if D2 \"Fall.B2 in a title\"\n  vary Fall.B2: 1 kN, 2 kN\n  vary peak: 3 kN, 4 kN\n  show Fall.A5, Fall.B3, B7\n", text, StringComparison.Ordinal);
+        Assert.Contains("show B3, Fall.A5\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void RenamedCellAndSheet_AreRenamedInEveryTable()
+    {
+        string cell = Text(Renaming.Cell(Read(Tables), new CellId("Fall", new CellAddress(2, 2)), "load", out Fault? fault));
+        Assert.Null(fault);
+        Assert.Contains("vary load: 3 kN", cell, StringComparison.Ordinal);
+        string sheet = Text(Renaming.Sheet(Read(Tables), "Fall", "Drop", out fault));
+        Assert.Null(fault);
+        Assert.DoesNotContain("Fall.B", sheet.Replace("\"Fall.B2 in a title\"", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("correlate Drop.B2, alone 0.5\n", sheet, StringComparison.Ordinal);
+        Assert.Contains("show A2, Drop.B3, B7\n", sheet, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void RowsInsertedAndRemovedAgain_LeaveTheFileAsItWas() =>
         Gen.Select(Gen.Int[1, 12], Gen.Int[1, 5]).Sample((row, count) =>

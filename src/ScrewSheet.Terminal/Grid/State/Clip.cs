@@ -60,20 +60,18 @@ internal static class Pasting
         return session.Changed(workbook, $"pasting at {session.Cursor}");
     }
 
-    /// <summary>The block itself, moved under the cursor; every reference to its cells follows. Cells that were there are gone.</summary>
+    /// <summary>The block itself, moved under the cursor; every reference to its cells follows. Cells that were there are gone, and with them what their addresses led to.</summary>
     public static Session Move(Session session, Clip clip)
     {
         int columns = session.Cursor.Column - clip.Block.First.Column, rows = session.Cursor.Row - clip.Block.First.Row;
         if (columns == 0 && rows == 0 && clip.Sheet == session.SheetName) return session;
         CellBlock target = new(session.Cursor, new CellAddress(clip.Block.Last.Column + columns, clip.Block.Last.Row + rows));
         if (!target.Last.IsValid) return session;
-        Workbook free = session.Workbook;
-        foreach (Cell cell in target.CellsOf(session.Sheet).ToList())
-        {
-            if (clip.Sheet != session.SheetName || !clip.Block.Contains(cell.Address)) free = free.WithoutCell(session.SheetName, cell.Address);
-        }
-        Workbook moved = Relocation.Apply(free, (id, _) => id.Sheet == clip.Sheet && clip.Block.Contains(id.Address)
-            ? new CellId(session.SheetName, new CellAddress(id.Address.Column + columns, id.Address.Row + rows)) : id);
+        bool Moves(CellId id) => id.Sheet == clip.Sheet && clip.Block.Contains(id.Address);
+        // gone, so that whoever named one of these by its address is in fault and does not read what came in its place
+        HashSet<CellId> covered = [.. target.CellsOf(session.Sheet).Select(cell => new CellId(session.SheetName, cell.Address)).Where(id => !Moves(id))];
+        Workbook moved = Relocation.Apply(session.Workbook, (id, corner) => Moves(id)
+            ? new CellId(session.SheetName, new CellAddress(id.Address.Column + columns, id.Address.Row + rows)) : corner == 0 && covered.Contains(id) ? null : id);
         return session.Changed(moved, $"moving {clip.Block} to {session.Cursor}");
     }
 
