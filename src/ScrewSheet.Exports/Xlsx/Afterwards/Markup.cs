@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 
-namespace ScrewSheet.Exports.Xlsx.Parts;
+namespace ScrewSheet.Exports.Xlsx.Afterwards;
 
 /// <summary>The namespaces of ECMA-376 and how small parts are put together.</summary>
 internal static class Markup
@@ -19,6 +19,11 @@ internal static class Markup
 
     /// <summary>Drawings on sheets.</summary>
     public static readonly XNamespace D = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
+
+    private static readonly XNamespace Core = "http://schemas.openxmlformats.org/package/2006/metadata/core-properties", Terms = "http://purl.org/dc/elements/1.1/";
+
+    /// <summary>What a file is called and whose it is (Part 2, 11).</summary>
+    public static XElement Description(string title, string author) => new(Core + "coreProperties", new XAttribute(XNamespace.Xmlns + "dc", Terms), new XElement(Terms + "title", title), new XElement(Terms + "creator", author));
 
     /// <summary>Writes a small part.</summary>
     public static void Write(DocumentFormat.OpenXml.Packaging.OpenXmlPart part, XElement root)
