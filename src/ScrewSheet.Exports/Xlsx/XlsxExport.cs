@@ -2,7 +2,7 @@ using ScrewSheet.Exports.Tables;
 using ScrewSheet.Exports.Xlsx.Charts;
 using ScrewSheet.Exports.Xlsx.Formulas;
 using ScrewSheet.Exports.Xlsx.Pages;
-using ScrewSheet.Exports.Xlsx.Parts;
+using ScrewSheet.Exports.Xlsx.Sheets;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 
@@ -18,7 +18,7 @@ public static class XlsxExport
 
     /// <summary>Writes the file.</summary>
     /// <param name="request">What is exported.</param>
-    /// <param name="output">Where to; a stream that can seek, such as one in memory.</param>
+    /// <param name="output">Where to; a stream that can be written. The same request gives the same bytes.</param>
     /// <returns>How much of it is live, and what is not.</returns>
     public static XlsxReport Write(XlsxRequest request, Stream output)
     {
@@ -32,7 +32,7 @@ public static class XlsxExport
         if (charts.Charts.Count > 0) pages.Add(charts);
         pages.Insert(0, FrontPage.Make(book));
         IEnumerable<(string, string, CellAddress)> names = book.Names.All.Where(name => PlacedCells.IsPlaced(name.Key.Address)).Select(name => (name.Value, book.SheetNames[name.Key.Sheet], name.Key.Address));
-        PackageWriter.Write(pages, names, request.Calculation.Workbook.Head, output);
+        BookWriter.Write(pages, names, request.Calculation.Workbook.Head, output);
         return new XlsxReport(book.LiveResults, book.Results, book.LiveEntries, book.Entries, [.. book.FixedResults], [.. book.Left]);
     }
 

@@ -2,14 +2,16 @@ using System.Globalization;
 using System.Xml.Linq;
 using DocumentFormat.OpenXml.Packaging;
 using ScrewSheet.Exports.Xlsx.Charts;
-using static ScrewSheet.Exports.Xlsx.Parts.Markup;
+using static ScrewSheet.Exports.Xlsx.Afterwards.Markup;
 
-namespace ScrewSheet.Exports.Xlsx.Parts;
+namespace ScrewSheet.Exports.Xlsx.Afterwards;
 
 /// <summary>Writes charts (ECMA-376, Part 1, 21.2) and the drawing that places them on a sheet (20.5). Lines are black or grey, told apart by dashes and markers.</summary>
 internal static class ChartWriter
 {
     private const int Wide = 8;
+    // another than ClosedXML gives out, which are rId and a number
+    private const string Relation = "rIdCharts";
     private static readonly string[] Dashes = ["solid", "dash", "sysDot", "dashDot", "lgDash", "lgDashDot"], Symbols = ["circle", "square", "triangle", "diamond", "x", "plus"], Inks = ["000000", "595959"];
 
     /// <summary>Adds the charts of a sheet.</summary>
@@ -17,16 +19,16 @@ internal static class ChartWriter
     public static string? Add(WorksheetPart sheet, IReadOnlyList<Chart> charts)
     {
         if (charts.Count == 0) return null;
-        DrawingsPart drawing = sheet.AddNewPart<DrawingsPart>();
+        DrawingsPart drawing = sheet.AddNewPart<DrawingsPart>(Relation);
         XElement root = new(D + "wsDr", new XAttribute(XNamespace.Xmlns + "xdr", D), new XAttribute(XNamespace.Xmlns + "a", A));
         for (int i = 0; i < charts.Count; i++)
         {
-            ChartPart part = drawing.AddNewPart<ChartPart>();
+            ChartPart part = drawing.AddNewPart<ChartPart>($"rId{i + 1}");
             Markup.Write(part, Space(charts[i]));
             root.Add(Anchor(charts[i], drawing.GetIdOfPart(part), i));
         }
         Markup.Write(drawing, root);
-        return sheet.GetIdOfPart(drawing);
+        return Relation;
     }
 
     private static XElement Anchor(Chart chart, string relation, int index) => new(D + "twoCellAnchor",

@@ -1,10 +1,9 @@
-using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
-namespace ScrewSheet.Exports.Xlsx.Parts;
+namespace ScrewSheet.Exports.Xlsx.Afterwards;
 
 /// <summary>The namespaces of ECMA-376 and how small parts are put together.</summary>
-internal static partial class Markup
+internal static class Markup
 {
     /// <summary>Sheets.</summary>
     public static readonly XNamespace S = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -21,8 +20,10 @@ internal static partial class Markup
     /// <summary>Drawings on sheets.</summary>
     public static readonly XNamespace D = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 
-    /// <summary>Text as the format holds it (ST_Xstring, Part 1, 22.9.2.19): there <c>_x202E_</c> is a character by its number, so an author's own underscore before such a number is written by number too.</summary>
-    public static string Text(string text) => text.Contains("_x", StringComparison.Ordinal) ? ByNumber().Replace(text, "_x005F_") : text;
+    private static readonly XNamespace Core = "http://schemas.openxmlformats.org/package/2006/metadata/core-properties", Terms = "http://purl.org/dc/elements/1.1/";
+
+    /// <summary>What a file is called and whose it is (Part 2, 11).</summary>
+    public static XElement Description(string title, string author) => new(Core + "coreProperties", new XAttribute(XNamespace.Xmlns + "dc", Terms), new XElement(Terms + "title", title), new XElement(Terms + "creator", author));
 
     /// <summary>Writes a small part.</summary>
     public static void Write(DocumentFormat.OpenXml.Packaging.OpenXmlPart part, XElement root)
@@ -30,7 +31,4 @@ internal static partial class Markup
         using Stream stream = part.GetStream(FileMode.Create, FileAccess.Write);
         new XDocument(new XDeclaration("1.0", "utf-8", "yes"), root).Save(stream, SaveOptions.DisableFormatting);
     }
-
-    [GeneratedRegex("_(?=x[0-9A-Fa-f]{4}_)")]
-    private static partial Regex ByNumber();
 }
