@@ -15,6 +15,9 @@ namespace ScrewSheet.Engine.Binding;
 /// </summary>
 internal sealed partial class CodeWriter
 {
+    /// <summary>More tokens than these are read again from the text where a fault asks for them: a workbook of long expressions would hold a hundred times its size.</summary>
+    private const int ManyTokens = 200;
+
     private readonly INameScope scope;
     private readonly StringBuilder code = new();
     private readonly Dictionary<Reference, int> slots = [];
@@ -43,7 +46,14 @@ internal sealed partial class CodeWriter
         return writer.fault is null ? (writer.Finish(text, lexed.Tokens), null) : (null, writer.fault);
     }
 
-    private ResolvedExpression Finish(string text, ImmutableArray<Token> all) => new()
+    private ResolvedExpression Finish(string text, ImmutableArray<Token> all)
+    {
+        ResolvedExpression expression = Written(text, all);
+        if (all.Length > ManyTokens) expression.LetTokensGo();
+        return expression;
+    }
+
+    private ResolvedExpression Written(string text, ImmutableArray<Token> all) => new()
     {
         Text = text,
         Tokens = all,
