@@ -13,8 +13,8 @@ namespace ScrewSheet.Exports.Xlsx.Afterwards;
 /// <summary>
 /// What ClosedXML has no way to write is added to its finished package with the Open XML SDK, and nothing else:
 /// <list type="bullet">
-/// <item>the present value beside each formula. It writes none unless its own engine of formulas works them out, which takes longer than all the rest and knows a part of the
-/// functions only; programs that show a file without calculating would show empty cells;</item>
+/// <item>the present value beside each formula. It has no way to be told one: it works formulas out anew, as far as it knows their functions, or writes none, and programs that
+/// show a file without calculating would show empty cells;</item>
 /// <item>numbers with all their digits (it keeps fifteen) and the standard's <c>#N/A</c> (it has no errors as values);</item>
 /// <item>charts, which it does not have;</item>
 /// <item>defined names: it compares each new one with all there are, so that ten thousand of them take longer than their cells;</item>
