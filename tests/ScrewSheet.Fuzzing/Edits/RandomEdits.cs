@@ -2,6 +2,7 @@ using System.Globalization;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Workbooks.Diagnostics;
 using ScrewSheet.Workbooks.Editing;
+using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 using GridEdits = ScrewSheet.Terminal.Grid.State.Edits;
@@ -175,7 +176,7 @@ internal static class RandomEdits
         there = there with { Anchor = columns ? there.Anchor with { Column = 1 + random.Next(2) } : there.Anchor with { Row = 1 + random.Next(3) } };
         CellBlock block = Sorting.Stretched(there, what);
         List<int> order = Order(there, calculation, block, columns, falling);
-        Session sorted = Sorting.Apply(there with { Known = Known.Of(calculation) }, what, falling) with { Known = null };
+        Session sorted = Sorting.Apply(there with { Known = Known.Of(calculation, FunctionLibrary.Of()) }, what, falling) with { Known = null };
         return Both(there, sorted, slow, $"sort {there.SheetName}.{block} {(columns ? "columns" : "rows")} by {there.Cursor}{(falling ? " falling" : "")}", book => book.Sort(there.SheetName, block, columns, order));
     }
 
