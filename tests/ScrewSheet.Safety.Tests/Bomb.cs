@@ -6,7 +6,7 @@ namespace ScrewSheet.Safety.Tests;
 /// <summary>A file of at most 10 MB made to keep the program busy or to fill the memory.</summary>
 /// <param name="Name">What it tries.</param>
 /// <param name="Text">Makes the file.</param>
-/// <param name="Says">What the program says of it.</param>
+/// <param name="Says">What the program says of it at the first of the command lines.</param>
 /// <param name="Verbs">The command lines that are tried on it; <c>BOOK</c> and <c>OUT</c> stand for the file and a new file.</param>
 internal sealed record Bomb(string Name, Func<string> Text, string Says, params string[] Verbs)
 {

@@ -53,7 +53,7 @@ public sealed class Bombs(ITestOutputHelper output) : IDisposable
         foreach (string line in lines)
         {
             string[] args = [.. line.Split(' ').Select(word => word.Replace("BOOK", book, StringComparison.Ordinal).Replace("OUT", Path.Combine(folder, "out"), StringComparison.Ordinal))];
-            Hold($"{name} | {line}", args, [says]);
+            Hold($"{name} | {line}", args, line == lines[0] ? [says] : []);
         }
     }
 
