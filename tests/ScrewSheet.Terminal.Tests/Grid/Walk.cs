@@ -34,6 +34,9 @@ internal sealed class Walk : IDisposable
 
     public Remembered Remembered { get; }
 
+    /// <summary>Where the next program saves.</summary>
+    public IDisk Disk { get; set; } = new Disk();
+
     public string? Clipboard { get; private set; }
 
     public GridState State => Program.State;
@@ -46,7 +49,7 @@ internal sealed class Walk : IDisposable
 
     public string Saved => File.ReadAllText(At("book.screwsheet"));
 
-    public GridProgram Start(string? file) => new(new GridSurroundings { Library = own, Shipped = At("shipped"), Remembered = Remembered }, file is null ? null : WorkbookFile.Read(file));
+    public GridProgram Start(string? file) => new(new GridSurroundings { Library = own, Shipped = At("shipped"), Remembered = Remembered, Disk = Disk }, file is null ? null : WorkbookFile.Read(file));
 
     /// <summary>The program ends without the reader having left, as when it is killed once the journal is written; then it begins anew.</summary>
     public Walk Again(bool withFile = true)

@@ -238,7 +238,8 @@ internal sealed class GridProgram : IDisposable
         Workbook workbook = session.IsCalculated ? KeptResults.In(Output.Selection.Of(session.Known!.Calculation, session.Workbook.Sheets)) : session.Workbook;
         byte[] bytes = WorkbookText.Write(workbook);
         string path = write.NewPath ?? session.Path!;
-        string said = $"Saved {FileTrouble.Quoted(path)}.{(session.IsCalculated ? "" : " The results were not all in, so the file keeps those it had.")}";
+        string late = session.IsCalculated ? "" : " The results were not all in, so the file keeps those it had.";
+        string? unflushed = null;
         try
         {
             if (write.NewPath is not null) SafeWrite.Create(path, bytes, surroundings.Disk);
@@ -246,10 +247,11 @@ internal sealed class GridProgram : IDisposable
         }
         catch (WrittenNotFlushed trouble)
         {
-            said = trouble.Message;
+            unflushed = trouble.Message;
         }
         surroundings.Remembered.Opened(path);
-        Handle(new Written(session with { Workbook = workbook, Saved = workbook, Path = path, Bytes = bytes }, said));
+        Handle(new Written(session with { Workbook = workbook, Saved = workbook, Path = path, Bytes = bytes }, $"Saved {FileTrouble.Quoted(path)}.{late}"));
+        if (unflushed is not null) State = State.Say(unflushed, trouble: true);
     }
 
     private static void Replace(string path, ReadOnlyMemory<byte> expected, byte[] bytes, IDisk disk)

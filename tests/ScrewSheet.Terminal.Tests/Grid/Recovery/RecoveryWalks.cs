@@ -1,5 +1,7 @@
+using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Grid.Recovery;
 using ScrewSheet.Terminal.Grid.State;
+using ScrewSheet.Terminal.Tests.Files;
 
 namespace ScrewSheet.Terminal.Tests.Grid.Recovery;
 
@@ -301,6 +303,23 @@ public sealed class RecoveryWalks
         File.WriteAllText(walk.At("state/unsaved/0123456789abcdef.unsaved"), journal);
         Assert.IsType<Browsing>(walk.Again().State.Mode);
         Assert.Empty(Journals(walk));
+    }
+
+    [Fact]
+    public void ASaveCutShortAtAnyStep_IsASentence_AndTheEntriesAreThere_HereOrAtTheNextStart()
+    {
+        for (int step = 0; step < 11; step++)
+        {
+            using Walk walk = new(Words);
+            walk.Disk = new CutDisk(step, step % 2 == 0 ? Cut.Fails : Cut.FailsAfter, () => new IOException("No space left on device"));
+            walk.Again().Enter("5 kN").Settle().Ctrl('s');
+            Assert.True(walk.State.Notice!.IsTrouble || walk.Saved.Contains("5 kN", StringComparison.Ordinal), $"step {step}: {walk.State.Notice}");
+            Assert.Equal("= 5 kN", walk.Entry("A1"));
+            walk.Disk = new Disk();
+            walk.Again();
+            if (walk.State.Mode is Confirming) walk.Type("t");
+            Assert.Equal("= 5 kN", walk.Entry("A1"));
+        }
     }
 
     private static void WaitFor(Walk walk, Func<bool> holds)
