@@ -55,9 +55,8 @@ internal sealed class ScenarioSpace
             int[] at = new int[count];
             for (int i = 0; i < count; i++) at[i] = Place(group, from + i, evaluator.Inputs, i);
             evaluator.Run(count, wordEach: true);
-            for (int column = 0; column < shown; column++)
+            foreach (int column in Enumerable.Range(0, shown).Where(column => Cone.Shown[column] >= 0))
             {
-                if (Cone.Shown[column] < 0) continue;
                 for (int i = 0; i < count; i++) numbers[column][at[i]] = evaluator.Outputs[column][i];
                 foreach (var (i, value) in evaluator.Others[column]) others[column][at[i]] = value;
                 foreach (var (i, fault) in evaluator.Faults[column]) faults[column][at[i]] = fault;
