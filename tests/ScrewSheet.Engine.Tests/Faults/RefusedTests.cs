@@ -144,4 +144,16 @@ public sealed class RefusedTests
         book["A4"].Gives("true");
         book["A5"].Gives("pull-out");
     }
+
+    /// <summary>A remedy that trails off is none.</summary>
+    [Theory]
+    [InlineData("new typeof nameof sizeof default checked unchecked is as throw await async from out ref in params var dynamic null this base stackalloc delegate unsafe fixed and or not")]
+    [InlineData("abstract bool break byte case catch char class const continue decimal do double else enum event explicit extern finally float for foreach goto if implicit int interface internal lock long")]
+    [InlineData("namespace object operator override private protected public readonly return sbyte sealed short static string struct try uint ulong ushort using virtual void volatile while")]
+    public void EveryRefusedWordIsRefusedInWholeSentences(string words)
+    {
+        foreach (string word in words.Split(' '))
+            foreach (string form in (string[])["{0}", "1 + {0}", "{0} (1)", "1 {0} 2"])
+                Assert.True(Book.Eval(form.Replace("{0}", word, StringComparison.Ordinal)).Fault is { Sentence: [.., '.'] }, $"{form} with {word}");
+    }
 }

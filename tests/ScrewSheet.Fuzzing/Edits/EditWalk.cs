@@ -88,7 +88,7 @@ internal sealed class EditWalk
     {
         Workbook workbook = Read(Shapes.All[random.Next(Shapes.All.Count)]);
         done.Clear();
-        (session, slow, trials) = (Session.Open(workbook, null, default), new SlowSession(SlowBook.Of(workbook)), new Trials());
+        (session, slow, trials) = (Session.Open(workbook, null, default), new SlowSession(SlowBook.Of(workbook), random.Next(4) == 0), new Trials());
         calculation = trials.Calculate(kept, new Calculate(workbook), CancellationToken.None);
     }
 
@@ -105,8 +105,9 @@ internal sealed class EditWalk
         Written(workbook);
         UndoAndRedo();
         Calculated(before, workbook);
-        foreach (CellResult result in calculation.Cells.Values) Leads(result);
-        Values();
+        SlowValues values = new(slow.Now);
+        foreach (CellResult result in calculation.Cells.Values) Leads(result, values);
+        Values(values);
     }
 
     /// <summary>The text reads back as the same cells, and each address is there once.</summary>
@@ -139,7 +140,8 @@ internal sealed class EditWalk
     {
         calculation = trials.Calculate(kept, new Calculate(workbook, before, session.Only), CancellationToken.None);
         kept.CheckInvariants();
-        Same(calculation, Everything(workbook));
+        // the author's functions are bound anew each time everything is calculated, which costs as much as ten steps
+        if (workbook.Functions.IsEmpty || Steps % 10 == 0) Same(calculation, Everything(workbook));
         if (Steps % FreshEvery == 0) Same(calculation, new Calculator(library).Calculate(workbook));
     }
 
@@ -167,27 +169,26 @@ internal sealed class EditWalk
     }
 
     /// <summary>A bound expression refers to what the slow book says its references lead to.</summary>
-    private void Leads(CellResult result)
+    private void Leads(CellResult result, SlowValues values)
     {
         if (result.Cell.Content is not ResultContent || result.Referring is null) return;
         SlowBook book = slow.Now;
         List<CellReference> expected = [];
-        List<SlowReference> all = SlowText.References(book.Cells[result.Id].Text, book.Sheets);
+        List<SlowReference> all = values.References(result.Id);
         for (int i = 0; i < all.Count; i++)
         {
             if (all[i].Corner == 2) continue;
             string sheet = all[i].Sheet ?? result.Id.Sheet;
-            if (all[i].Corner == 1) expected.Add(new CellReference(book.Target(all[i], result.Id.Sheet)!.Value, book.Target(all[i + 1], result.Id.Sheet)!.Value));
+            if (all[i].Corner == 1) expected.Add(new CellReference(values.Target(all[i], result.Id.Sheet)!.Value, values.Target(all[i + 1], result.Id.Sheet)!.Value));
             else if (book.Columns.TryGetValue((sheet, all[i].Name), out int column)) expected.Add(new CellReference(new CellId(sheet, new CellAddress(column, 1)), new CellId(sheet, new CellAddress(column, CellAddress.LastRow))) { Column = all[i].Name });
-            else if (book.Target(all[i], result.Id.Sheet) is { } target) expected.Add(new CellReference(target));
+            else if (values.Target(all[i], result.Id.Sheet) is { } target) expected.Add(new CellReference(target));
         }
         Target.Promise(result.References.ToHashSet().SetEquals(expected), $"{result.Id} refers to {string.Join(", ", result.References)}, not {string.Join(", ", expected)}");
     }
 
     /// <summary>The results are those the slow book works out.</summary>
-    private void Values()
+    private void Values(SlowValues values)
     {
-        SlowValues values = new(slow.Now);
         foreach ((CellId id, SlowCell cell) in slow.Now.Cells)
         {
             if (cell.Kind == SlowKind.Note || values.Of(id) is not { IsKnown: true } expected) continue;
@@ -201,8 +202,13 @@ internal sealed class EditWalk
 }
 
 /// <summary>A slow book with the versions it was and can be again.</summary>
-internal sealed class SlowSession(SlowBook book)
+/// <param name="book">The book.</param>
+/// <param name="hasForces">True where forces are typed as well as numbers. Each new dimension must be bound, so most walks do without.</param>
+internal sealed class SlowSession(SlowBook book, bool hasForces)
 {
+    /// <summary>True where forces are typed as well as numbers.</summary>
+    public bool HasForces => hasForces;
+
     private readonly Stack<SlowBook> done = new(), takenBack = new();
 
     /// <summary>The book as it is.</summary>

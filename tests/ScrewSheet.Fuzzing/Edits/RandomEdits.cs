@@ -55,7 +55,7 @@ internal static class RandomEdits
 
     private static (Session, string) Type(Random random, Session there, SlowSession slow)
     {
-        SlowCell cell = NewCell(random, there);
+        SlowCell cell = NewCell(random, there, slow.HasForces);
         string entry = (cell.Name is null ? "" : cell.Name + " ") + cell.Kind switch { SlowKind.Note => cell.Text, SlowKind.Given => "= " + cell.Text, _ => "=> " + cell.Text };
         Session after = GridEdits.Commit(there, entry, out Fault? fault);
         bool taken = cell.Name is not null && slow.Now.IsTaken(there.At, cell.Name);
@@ -63,7 +63,7 @@ internal static class RandomEdits
         return Both(there, after, slow, $"type {entry} in {there.At}", book => book.Set(there.At, cell));
     }
 
-    private static SlowCell NewCell(Random random, Session there)
+    private static SlowCell NewCell(Random random, Session there, bool forces)
     {
         string? name = random.Next(6) == 0 ? Names[random.Next(Names.Length)] : null;
         string prefix = random.Next(4) == 0 ? there.Workbook.Sheets[random.Next(there.Workbook.Sheets.Length)].Name + "." : "";
@@ -78,14 +78,14 @@ internal static class RandomEdits
         {
             0 => new SlowCell(SlowKind.Note, "words " + random.Next(5)),
             < 4 => new SlowCell(SlowKind.Given, random.Next(-3, 9).ToString(CultureInfo.InvariantCulture), name),
-            < 6 => new SlowCell(SlowKind.Given, random.Next(1, 9).ToString(CultureInfo.InvariantCulture) + " kN", name),
+            < 6 => new SlowCell(SlowKind.Given, random.Next(1, 9).ToString(CultureInfo.InvariantCulture) + (forces ? " kN" : ""), name),
             < 8 => new SlowCell(SlowKind.Result, Run(), name),
             8 => new SlowCell(SlowKind.Result, Ref(), name),
             9 => new SlowCell(SlowKind.Result, $"{Ref()} * {Ref()}", name),
             10 => new SlowCell(SlowKind.Result, $"{Ref()} - {Ref()}", name),
             11 => new SlowCell(SlowKind.Result, $"{Ref()} / {Ref()}", name),
             12 => new SlowCell(SlowKind.Result, $"{Ref()} > {Ref()} ? {Ref()} : {Ref()}", name),
-            13 => new SlowCell(SlowKind.Result, $"{Ref()} * 2 + 1 kN", name),
+            13 when forces => new SlowCell(SlowKind.Result, $"{Ref()} * 2 + 1 kN", name),
             _ => new SlowCell(SlowKind.Result, $"{Ref()} + {Ref()}", name),
         };
     }

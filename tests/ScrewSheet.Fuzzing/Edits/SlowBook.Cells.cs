@@ -88,8 +88,9 @@ internal sealed partial class SlowBook
         CellId Along(CellId id) => new(to, new CellAddress(id.Address.Column + columns, id.Address.Row + rows));
         HashSet<CellId> covered = [.. block.Addresses().Select(address => Along(new CellId(sheet, address))).Where(id => Cells.ContainsKey(id) && !Inside(id))];
         CellId? Corner(CellId id) => Inside(id) ? Along(id) : id;
-        MoveColumns(Corner);
-        Relocate(id => Inside(id) ? Along(id) : covered.Contains(id) ? null : id, (first, last) => Straight(Corner(first)!.Value, Corner(last)!.Value));
+        CellId? Cell(CellId id) => covered.Contains(id) ? null : Corner(id);
+        MoveColumns(Cell);
+        Relocate(Cell, (first, last) => Straight(Corner(first)!.Value, Corner(last)!.Value));
     }
 
     /// <summary>The rows or columns of a block put in that order; runs stay where they are.</summary>
@@ -114,7 +115,7 @@ internal sealed partial class SlowBook
     /// <summary>A column by name goes where its cells go together; where they part, or leave the sheet, or there are none, it stays.</summary>
     private void MoveColumns(Func<CellId, CellId?> move) => Columns = Columns.ToDictionary(column => column.Key, column =>
     {
-        int[] to = [.. Cells.Keys.Where(id => id.Sheet == column.Key.Sheet && id.Address.Column == column.Value).Select(id => move(id)!.Value).Where(id => id.Sheet == column.Key.Sheet).Select(id => id.Address.Column).Distinct()];
+        int[] to = [.. Cells.Keys.Where(id => id.Sheet == column.Key.Sheet && id.Address.Column == column.Value).Select(move).OfType<CellId>().Where(id => id.Sheet == column.Key.Sheet).Select(id => id.Address.Column).Distinct()];
         return to.Length == 1 ? to[0] : column.Value;
     });
 

@@ -95,9 +95,14 @@ internal sealed partial class SlowBook
     public void TakeHalfRuns(Workbook workbook)
     {
         foreach ((CellId id, SlowCell cell) in Cells.ToList())
-            if (cell.Kind == SlowKind.Result && IsHalfRun(id, cell.Text) && workbook.Find(id.Sheet)?.Cells.GetValueOrDefault(id.Address)?.Content is ResultContent { Expression: var actual } && (IsHalfRun(id, actual) || actual.Contains("lost_", StringComparison.Ordinal)))
-                Cells[id] = cell with { Text = actual };
+        {
+            if (cell.Kind != SlowKind.Result || !cell.Text.Contains("Series(", StringComparison.Ordinal) || workbook.Find(id.Sheet)?.Cells.GetValueOrDefault(id.Address)?.Content is not ResultContent { Expression: var actual } || actual == cell.Text) continue;
+            bool half = IsHalfRun(id, cell.Text), other = IsHalfRun(id, actual);
+            if ((half || other) && (half || IsLost(cell.Text)) && (other || IsLost(actual))) Cells[id] = cell with { Text = actual };
+        }
     }
+
+    private static bool IsLost(string text) => text.Contains("lost_", StringComparison.Ordinal);
 
     private bool IsHalfRun(CellId id, string text)
     {

@@ -51,7 +51,11 @@ internal static partial class SlowText
     }
 
     /// <summary>The form of an expression: every reference is a <c>#</c>.</summary>
-    public static string Form(string text, IReadOnlyCollection<string> sheets) => Rewrite(text, sheets, (_, _) => "#");
+    public static string Form(string text, List<SlowReference> references)
+    {
+        for (int i = references.Count - 1; i >= 0; i--) text = string.Concat(text.AsSpan(0, references[i].Start), "#", text.AsSpan(references[i].Start + references[i].Length));
+        return text;
+    }
 
     // a text in quotes; a number with its unit; a function's name; a name or address, perhaps with its sheet
     [GeneratedRegex("""("[^"]*")|(\d+(\.\d+)?( kN)?)|(\w+\()|((?<sheet>[A-Z]\w*)\.)?(?<name>[A-Za-z]\w*)""")]

@@ -24,6 +24,8 @@ internal sealed class SlowValues(SlowBook book)
 {
     private readonly Dictionary<CellId, SlowValue> known = [];
     private readonly HashSet<CellId> open = [];
+    private readonly Dictionary<CellId, List<SlowReference>> references = [];
+    private readonly Dictionary<(string Sheet, string Name), CellId> names = Names(book);
 
     /// <summary>What a cell comes to.</summary>
     public SlowValue Of(CellId id)
@@ -33,6 +35,29 @@ internal sealed class SlowValues(SlowBook book)
         value = Worked(id, book.Cells[id]);
         open.Remove(id);
         return known[id] = value;
+    }
+
+    /// <summary>The references of a cell's expression.</summary>
+    public List<SlowReference> References(CellId id)
+    {
+        if (!references.TryGetValue(id, out List<SlowReference>? found)) references.Add(id, found = SlowText.References(book.Cells[id].Text, book.Sheets));
+        return found;
+    }
+
+    /// <summary>What a reference that stands on a sheet leads to, or null.</summary>
+    public CellId? Target(SlowReference reference, string from)
+    {
+        string sheet = reference.Sheet ?? from;
+        if (reference.Address is { } address) return book.Sheets.Contains(sheet) ? new CellId(sheet, address) : null;
+        return names.TryGetValue((sheet, reference.Name), out CellId named) ? named : null;
+    }
+
+    private static Dictionary<(string, string), CellId> Names(SlowBook book)
+    {
+        Dictionary<(string, string), CellId> names = [];
+        foreach ((CellId id, SlowCell cell) in book.Cells)
+            if (cell.Name is { } name) names.Add((id.Sheet, name), id);
+        return names;
     }
 
     private SlowValue Worked(CellId id, SlowCell cell)
@@ -47,15 +72,15 @@ internal sealed class SlowValues(SlowBook book)
 
     private SlowValue Expression(CellId id, string text)
     {
-        List<SlowReference> references = SlowText.References(text, book.Sheets);
-        string form = SlowText.Form(text, book.Sheets);
-        if (form == "Sum(Series(#, #))") return Sum(id, references[0], references[1]);
+        List<SlowReference> read = References(id);
+        string form = SlowText.Form(text, read);
+        if (form == "Sum(Series(#, #))") return Sum(id, read[0], read[1]);
         List<SlowValue> values = [];
         bool isUnknown = false;
-        foreach (SlowReference reference in references)
+        foreach (SlowReference reference in read)
         {
             if (book.Columns.ContainsKey((reference.Sheet ?? id.Sheet, reference.Name))) return SlowValue.Unknown;
-            if (book.Target(reference, id.Sheet) is not { } target || !book.Cells.TryGetValue(target, out SlowCell? read) || read.Kind == SlowKind.Note) return SlowValue.Fault;
+            if (Target(reference, id.Sheet) is not { } target || !book.Cells.TryGetValue(target, out SlowCell? cell) || cell.Kind == SlowKind.Note) return SlowValue.Fault;
             SlowValue value = Of(target);
             if (value is { IsKnown: true, Number: null }) return SlowValue.Fault;
             isUnknown |= !value.IsKnown;
