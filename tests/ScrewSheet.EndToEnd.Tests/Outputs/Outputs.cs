@@ -70,7 +70,7 @@ internal sealed class Outputs(string folder)
         output.Write(said.ToString().Replace(folder, "", StringComparison.Ordinal));
     }
 
-    private int Run(string[] arguments, TextWriter output, TextWriter error) => Program.Run(arguments, new Shell { Output = output, Error = error, Calculator = () => calculator });
+    private int Run(string[] arguments, TextWriter output, TextWriter error) => ScrewSheet.Terminal.Program.Run(arguments, new Shell { Output = output, Error = error, Calculator = () => calculator });
 
     private string Next(string name, string[] arguments, string what) =>
         Path.Combine(folder, string.Join('_', arguments.Skip(1).Select(Path.GetFileName).Prepend(arguments[0]).Prepend(name)).Replace(' ', '-').Replace('/', '-').Replace(':', '-') + "." + what);
