@@ -31,7 +31,6 @@ internal sealed class TokenGate
     private readonly ImmutableArray<Token> tokens;
     private readonly Stack<(Token Bracket, Level Level)> open = new();
     private Level level;
-    private int signs;
 
     private TokenGate(ImmutableArray<Token> tokens) => this.tokens = tokens;
 
@@ -55,7 +54,7 @@ internal sealed class TokenGate
 
     private Fault? Operand(int i)
     {
-        signs = 0;
+        level = level with { Signs = 0 };
         Token token = tokens[i];
         if (token.Kind == TokenKind.Word && Before(i)?.Is(".") != true && RefusedWords.Contains(token.Text))
             return GateFaults.Refused($"\"{token.Text}\"", RefusedWords.Remedy(token.Text), token.Place);
@@ -88,7 +87,7 @@ internal sealed class TokenGate
             "=>" => Arrow(i),
             "%" => GateFaults.Remainder(token.Place),
             "=" => open.TryPeek(out var brace) && brace.Bracket.Is("{") ? null : GateFaults.Refused("Assignment", "Write == to compare.", token.Place),
-            "-" or "+" or "!" => EndsOperand(i - 1) ? null : SignBefore(token),
+            "-" or "+" or "!" => EndsOperand(i - 1) ? null : Nested(token, level with { Signs = level.Signs + 1 }),
             _ => null,
         };
     }
@@ -106,20 +105,14 @@ internal sealed class TokenGate
     {
         if (!open.TryPop(out var opened)) return GateFaults.NotOpened(token.Text, token.Place);
         if (opened.Bracket.Is("(") != token.Is(")")) return GateFaults.Crossed(opened.Bracket.Text, token.Text, token.Place);
-        level = opened.Level;
+        level = opened.Level with { Signs = 0 };
         return null;
-    }
-
-    private Fault? SignBefore(Token token)
-    {
-        signs++;
-        return Nested(token, level);
     }
 
     private Fault? Nested(Token token, Level now)
     {
         level = now;
-        int depth = open.Count + signs + level.Questions + open.Sum(outer => outer.Level.Questions);
+        int depth = open.Count + level.Signs + level.Questions + open.Sum(outer => outer.Level.Signs + outer.Level.Questions);
         return depth > MaximumDepth ? GateFaults.TooDeep(MaximumDepth, token.Place) : null;
     }
 
@@ -165,6 +158,6 @@ internal sealed class TokenGate
         };
     }
 
-    /// <summary>What is open at one bracket: questions, comparisons since the last join, lambdas.</summary>
-    private readonly record struct Level(int Questions, int Comparisons, int Lambdas);
+    /// <summary>What is open at one bracket: signs before a value, questions, comparisons since the last join, lambdas.</summary>
+    private readonly record struct Level(int Signs, int Questions, int Comparisons, int Lambdas);
 }

@@ -1,13 +1,14 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace ScrewSheet.Terminal.Output;
 
 /// <summary>Breaks text into lines of a width.</summary>
-internal static class Wrapping
+internal static partial class Wrapping
 {
     /// <summary>
-    /// Lines of at most <paramref name="width"/> columns, broken at blanks; a single word wider than that stands in pieces
-    /// unless it holds a digit: a number is never cut.
+    /// Lines of at most <paramref name="width"/> columns, broken at blanks; a single word wider than that stands in pieces.
+    /// A number is never cut, nor the number of a character that cannot be seen.
     /// </summary>
     public static IReadOnlyList<string> Lines(string text, int width)
     {
@@ -43,7 +44,7 @@ internal static class Wrapping
     {
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (DisplayWidth.Of(word) <= width || word.Any(char.IsAsciiDigit)) yield return word;
+            if (DisplayWidth.Of(word) <= width) yield return word;
             else foreach (string piece in Pieces(word, width)) yield return piece;
         }
     }
@@ -52,18 +53,22 @@ internal static class Wrapping
     {
         StringBuilder piece = new();
         int used = 0;
-        foreach (Rune rune in word.EnumerateRunes())
+        foreach (Match whole in Whole().Matches(word))
         {
-            int wide = DisplayWidth.Of(rune);
+            int wide = DisplayWidth.Of(whole.Value);
             if (used + wide > width && used > 0)
             {
                 yield return piece.ToString();
                 piece.Clear();
                 used = 0;
             }
-            piece.Append(rune.ToString());
+            piece.Append(whole.Value);
             used += wide;
         }
         yield return piece.ToString();
     }
+
+    // what stands on one line: a character by its number, a numeral with its sign, a pair, a character
+    [GeneratedRegex(@"‹U\+[0-9A-F]{4,6}›|[+\-−±]?[0-9][0-9.,]*(?:[eE][+\-]?[0-9]+)?|[\uD800-\uDBFF][\uDC00-\uDFFF]|.", RegexOptions.Singleline)]
+    private static partial Regex Whole();
 }

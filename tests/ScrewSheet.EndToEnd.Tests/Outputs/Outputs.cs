@@ -7,7 +7,7 @@ namespace ScrewSheet.EveryOutput;
 /// <summary>Puts what the program makes of a workbook into a folder, a file for each command line.</summary>
 internal sealed class Outputs(string folder)
 {
-    private const int MostDrawn = 3;
+    private const int Shown = 3;
     private readonly ICalculator calculator = Composition.Calculator();
     private string? before;
 
@@ -38,15 +38,14 @@ internal sealed class Outputs(string folder)
     private void Study(string name, string workbook, List<Item> givens, List<Item> results)
     {
         if (givens.Count == 0 || results.Count == 0) return;
-        string shown = string.Join(", ", results.TakeLast(MostDrawn).Select(result => result.Name));
-        foreach (Item given in givens.Take(2))
+        string shown = string.Join(", ", results.TakeLast(Shown).Select(result => result.Name));
+        foreach (Item given in givens.Take(1))
         {
-            string vary = string.Create(CultureInfo.InvariantCulture, $"{given.Name}: {given.Value:R} {given.Unit} to {given.Value * 1.02:R} {given.Unit} over 6000 steps");
+            string vary = string.Create(CultureInfo.InvariantCulture, $"{given.Name}: {given.Value:R} {given.Unit} to {given.Value * 1.02:R} {given.Unit} over 3000 steps");
             Print(name, "what-if", workbook, "--vary", vary, "--show", shown, "--format", "csv");
         }
-        foreach (Item result in results.TakeLast(MostDrawn))
+        foreach (Item result in results.TakeLast(1))
         {
-            Print(name, "uncertainty", workbook, "--cell", result.Name, "--samples", "20000");
             Print(name, "uncertainty", workbook, "--cell", result.Name, "--samples", "20000", "--format", "json");
             foreach (Item given in givens.Take(2))
                 Print(name, "solve", workbook, "--cell", result.Name, "--by", given.Name, "--equals", string.Create(CultureInfo.InvariantCulture, $"{result.Value * 1.01:R} {result.Unit}"));
@@ -70,7 +69,7 @@ internal sealed class Outputs(string folder)
         output.Write(said.ToString().Replace(folder, "", StringComparison.Ordinal));
     }
 
-    private int Run(string[] arguments, TextWriter output, TextWriter error) => Program.Run(arguments, new Shell { Output = output, Error = error, Calculator = () => calculator });
+    private int Run(string[] arguments, TextWriter output, TextWriter error) => ScrewSheet.Terminal.Program.Run(arguments, new Shell { Output = output, Error = error, Calculator = () => calculator });
 
     private string Next(string name, string[] arguments, string what) =>
         Path.Combine(folder, string.Join('_', arguments.Skip(1).Select(Path.GetFileName).Prepend(arguments[0]).Prepend(name)).Replace(' ', '-').Replace('/', '-').Replace(':', '-') + "." + what);

@@ -18,6 +18,19 @@ public sealed class CharacterTests
     }
 
     [Fact]
+    public void AWordWiderThanALine_StandsInPieces_AndNoNumberIsCut()
+    {
+        string word = string.Concat(Enumerable.Repeat("ab‹U+202E›c-12.5e3", 20));
+        for (int width = 8; width < 60; width++)
+        {
+            IReadOnlyList<string> lines = Wrapping.Lines(word, width);
+            Assert.All(lines, line => Assert.InRange(DisplayWidth.Of(line), 1, width));
+            Assert.Equal(word, string.Concat(lines));
+            foreach (string whole in (string[])["‹U+202E›", "-12.5e3"]) Assert.Equal(20, lines.Sum(line => (line.Length - line.Replace(whole, "", StringComparison.Ordinal).Length) / whole.Length));
+        }
+    }
+
+    [Fact]
     public void LettersMarksSignsAndPictures_AreLeftAlone()
     {
         for (int code = 0x20; code < 0x30000; code++)

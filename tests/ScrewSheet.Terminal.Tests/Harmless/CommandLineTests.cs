@@ -5,7 +5,7 @@ public sealed class CommandLineTests
 {
     public static TheoryData<string> Kinds => [.. HostileText.Kinds.Keys];
 
-    public static TheoryData<string> Seeable => ["steering", "unseen", "markup"];
+    public static TheoryData<string> Seeable => ["steering", "unseen", "quiet", "markup"];
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -36,7 +36,8 @@ public sealed class CommandLineTests
         desk.Finds(Place.WhatIf, desk.Text("what-if", desk.Book));
         desk.Finds(Place.WhatIf, desk.Json("what-if", desk.Book));
         desk.Csv("what-if", desk.Book);
-        string[] solve = ["solve", desk.Book, "--cell", "twice", "--equals", "17.2 kN", "--by", "given"], uncertainty = ["uncertainty", desk.Book, "--cell", "twice", "--samples", "1000"];
+        string book = desk.File("study.screwsheet", HostileBook.Small(desk.Hostile));
+        string[] solve = ["solve", book, "--cell", "twice", "--equals", "17.2 kN", "--by", "given"], uncertainty = ["uncertainty", book, "--cell", "twice", "--samples", "1000"];
         foreach (string[] study in (string[][])[solve, uncertainty])
         {
             desk.Text(study);
@@ -128,7 +129,7 @@ public sealed class CommandLineTests
     [MemberData(nameof(Lines))]
     public void WhateverIsTyped_TheAnswerIsHarmless(string line)
     {
-        foreach (string kind in (string[])["steering", "unseen", "markup"])
+        foreach (string kind in (string[])["steering", "unseen", "quiet", "markup"])
         {
             using Desk desk = new(kind);
             string book = desk.File("small.screwsheet", "screwsheet 1\nsheet Hostile\nA1 given = 3 kN ± 1 kN\nA2 twice => 2 * given\nA3 text = \"a\"\nwhat-if D40\n  vary given: 1 kN, 2 kN\n  show twice\n");

@@ -54,8 +54,8 @@ internal static partial class HostileBook
         ("H1 \"{Q}\"", Place.All & ~Place.Handout), ("H2 = \"{Q}\"", Place.All), ("I1 \"{Q}\"", Place.All & ~Place.Handout), ("I2 = 3 N", Place.Nowhere), ("I3 = 4 N", Place.Nowhere),
         ("A1 \"{Q}\"", Place.All),
         ("A2 \"{Q}\"", Place.All),
-        ("B2 given [kN] = 8.5 kN ± 0.5 kN within 1 kN to 10 kN source \"{Q}\" // remark {R}", Place.Nowhere),
-        ("B3 text = \"{Q}\"", Place.All | Place.WhatIf),
+        ("B2 given [kN] = 8.5 kN ± 0.5 kN within 1 kN to 10 kN source \"{Q}\"", Place.Handout),
+        ("B3 text = \"{Q}\"", Place.All | Place.WhatIf), ("B37 said = 3 // remark {R}", Place.Grid), ("B38 told => given + given // remark {R}", Place.Grid),
         ("B4 joined => text + \"{Q}\"", Place.All | Place.WhatIf),
         ("B5 hole => $\"{given} {Q} {text}\"", Place.All),
         ("B6 kept => text gives \"{Q}\"", Place.Run),
@@ -94,12 +94,15 @@ internal static partial class HostileBook
         return file.ToString();
     }
 
+    /// <summary>A workbook without faults, for what computes only such.</summary>
+    public static string Small(string hostile) => Filled("screwsheet 1\ntitle {R}\nsheet Hostile \"{Q}\"\nA1 \"{Q}\"\nA2 \"{Q}\"\nB2 given [kN] = 8.5 kN ± 0.5 kN source \"{Q}\"\nB3 twice => 2 * given\n", hostile + Marker(0));
+
     /// <summary>The same with other words in every quoted text and other numbers: a later version.</summary>
     public static string Later(string hostile) => Of("later" + hostile).Replace("8.5 kN", "8.6 kN", StringComparison.Ordinal);
 
-    /// <summary>The marks a reader must find there. Where a bare text holds a control character its line is a fault, so only quoted ones count then.</summary>
+    /// <summary>The marks a reader must find there. Where a bare text steers, its line is a fault, so only quoted ones count then.</summary>
     public static IEnumerable<string> Marks(Place place, string hostile) =>
-        Enumerable.Range(0, Lines.Length).Where(i => Lines[i].Shown.HasFlag(place) && (!hostile.Any(char.IsControl) || !Lines[i].Line.Contains("{R}", StringComparison.Ordinal))).Select(Marker);
+        Enumerable.Range(0, Lines.Length).Where(i => Lines[i].Shown.HasFlag(place) && (!hostile.Any(HostileText.SpoilsALine) || !Lines[i].Line.Contains("{R}", StringComparison.Ordinal))).Select(Marker);
 
     /// <summary>All marks a text holds, wherever it is broken over lines.</summary>
     public static IEnumerable<string> Found(string text) => MarkPattern().Matches(Unbroken(text)).Select(match => match.Value).Distinct();

@@ -12,6 +12,9 @@ internal static class HostileText
     // order of reading; no width; blank letters; tags; line and paragraph ends; halves of pairs, private use, no characters
     private const string Unseen = "\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069\u200e\u200f\u061c\u00ad\u034f\u115f\u180b\u180e\u200b\u200d\u2028\u2029\u2060\u206a\u2800\u3164\ufe0f\ufeff\ufff9\U000e0041\U000e007f\U000e0100\ue000\ufdd0\ud800";
 
+    // those of them that may stand bare in a line
+    private const string Quiet = "\u00ad\u034f\u061c\u115f\u180b\u180e\u200b\u200d\u2060\u2800\u3164\ufe0f\ufff9\U000e0041\U000e007f\U000e0100\ue000\ufdd0";
+
     // tags, entities, links, images, tables, and the way a spreadsheet file writes characters by number
     private const string Markup = "<script>alert(1)</script></title><img src=x onerror=alert(1)>&lt;&#60;\"'`|*_~[x](javascript:x)![x](http://x.example/y)<!-- ]]> --> http://x.example _x001B__x202E_ $x$ # 1. \\ %0A\u00a0";
 
@@ -20,9 +23,12 @@ internal static class HostileText
     /// <summary>The kinds, each a text.</summary>
     public static IReadOnlyDictionary<string, string> Kinds { get; } = new Dictionary<string, string>
     {
-        ["steering"] = Steering, ["unseen"] = Unseen, ["markup"] = Markup,
+        ["steering"] = Steering, ["unseen"] = Unseen, ["quiet"] = Quiet, ["markup"] = Markup,
         ["equals"] = Formula, ["plus"] = "+1+1", ["at"] = "@SUM(A1)", ["minus"] = "-2+3", ["wide equals"] = "\uff1d1+1", ["blank equals"] = "\u00a0 =1+1",
     };
+
+    /// <summary>True for what may not stand bare in a line of a workbook: controls, line separators, marks of direction.</summary>
+    public static bool SpoilsALine(char c) => char.IsControl(c) || c is '\u2028' or '\u2029' or '\u200e' or '\u200f' or (>= '\u202a' and <= '\u202e') or (>= '\u2066' and <= '\u2069');
 
     /// <summary>As it stands between quotes in a workbook: whatever is not plain is written by number.</summary>
     public static string InQuotes(string text)
