@@ -31,7 +31,7 @@ internal static class CommentWriter
         xml.WriteStartDocument(true);
         xml.WriteStartElement("comments", Main);
         xml.WriteStartElement("authors", Main);
-        xml.WriteElementString("author", Main, author);
+        xml.WriteElementString("author", Main, Markup.Text(author));
         xml.WriteEndElement();
         xml.WriteStartElement("commentList", Main);
         foreach (PageCell cell in commented)
