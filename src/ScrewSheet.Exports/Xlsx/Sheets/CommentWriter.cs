@@ -1,5 +1,6 @@
 using ClosedXML.Excel;
 using ScrewSheet.Exports.Xlsx.Formulas;
+using ScrewSheet.Exports.Xlsx.Naming;
 using ScrewSheet.Exports.Xlsx.Pages;
 
 namespace ScrewSheet.Exports.Xlsx.Sheets;
@@ -31,8 +32,8 @@ internal sealed class CommentWriter
     public void Add(IXLCell cell, string words)
     {
         IXLComment comment = cell.Comment;
-        comment.Author = author;
-        comment.AddText(words);
+        comment.Author = WrittenText.Of(author);
+        comment.AddText(WrittenText.Of(words));
         comment.Style.Size.SetWidth(Wide).Size.SetHeight(LineHeight * Lines(words));
         // a column is at least one character wide, so that the box ends before the sheet does
         if (comment.Position.Column > PlacedCells.LastColumn - Wide - 1) comment.Position.Column = PlacedCells.LastColumn - Wide - 1;
