@@ -70,7 +70,7 @@ internal static partial class HostileBook
         ("B30 \"{Q}\" {R}", Place.Nowhere), ("B31 {R}", Place.Nowhere), ("{R}", Place.Nowhere), ("B36 once = 3 // {R}", Place.Nowhere), ("B36 doubled = 3 // {R}", Place.Nowhere),
         ("B32 conflict\n  ours one = \"{Q}\"\n  theirs {R}", Place.Nowhere),
         ("reviewed {R} 2026-11-25 0123456789abcdef", Place.Nowhere), ("reviewed KM 2026-11-25 {R}", Place.Nowhere),
-        ("B33 twice => 2 * given // {R}", Place.Nowhere),
+        ("B33 twice => 2 * given", Place.Nowhere), ("B39 thrice => 3 * given // {R}", Place.Nowhere),
         ("reviewed KM 2026-11-25 0123456789abcdef", Place.Nowhere),
         ("B34 fails => twice < 1 kN // {R}", Place.Nowhere),
         ("B35 waits => faulty + \"x\" // {R}", Place.Nowhere),
