@@ -96,13 +96,21 @@ internal sealed partial class KernelEmitter
     /// <summary>Leaves the scenario beyond a declared limit, and a hair before it, where rounding could decide otherwise: the engine then looks itself.</summary>
     private void Limits(LibraryParameter parameter, Emitted value)
     {
-        if (value.Constant is not null) return;
         ParameterLimits limits = ParameterLimits.Of(parameter);
+        if (value.Constant is { } constant)
+        {
+            code.Need(Expression.Constant(limits.Hold(SiValue.Of(constant)!.Value) && (parameter.Clr != typeof(int) || IsWhole(constant))));
+            return;
+        }
         if (limits.Low > double.NegativeInfinity) code.Need(limits.LowIncluded ? Expression.GreaterThanOrEqual(value.Code, Expression.Constant(limits.Low)) : Expression.GreaterThan(value.Code, Expression.Constant(limits.Low)));
         if (limits.High < double.PositiveInfinity) code.Need(limits.HighIncluded ? Expression.LessThanOrEqual(value.Code, Expression.Constant(limits.High)) : Expression.LessThan(value.Code, Expression.Constant(limits.High)));
         if (value.NeedsCheck && !limits.IsClosed) code.Finite(value.Code);
-        if (parameter.Clr == typeof(int)) code.Need(Expression.Equal(value.Code, Expression.Call(typeof(Math), nameof(Math.Floor), null, value.Code)));
+        if (parameter.Clr == typeof(int)) code.Need(Whole(value));
     }
+
+    private static Expression Whole(Emitted value) => value.Constant is { } constant ? Expression.Constant(IsWhole(constant)) : Expression.Equal(value.Code, Expression.Call(typeof(Math), nameof(Math.Floor), null, value.Code));
+
+    private static bool IsWhole(CellValue constant) => SiValue.Of(constant) is { } si && si == Math.Floor(si);
 
     private void Ranges(LibraryFunction function, ImmutableArray<Emitted> arguments)
     {
@@ -146,7 +154,7 @@ internal sealed partial class KernelEmitter
         ParameterInfo[] declared = method.GetParameters();
         Expression[] handed = [.. arguments.Select((argument, i) => Handed(argument, node.Function.Parameters[i].Type is QuantityType { Kind: null } general ? general : node.Arguments[i].Type, declared[i].ParameterType))];
         for (int i = 0; i < handed.Length; i++)
-            if (declared[i].ParameterType == typeof(int) && arguments[i].Constant is null) code.Need(Expression.Equal(arguments[i].Code, Expression.Call(typeof(Math), nameof(Math.Floor), null, arguments[i].Code)));
+            if (declared[i].ParameterType == typeof(int)) code.Need(Whole(arguments[i]));
         Emitted result = Called(Expression.Call(method, handed), node.Type);
         Ranges(node.Function, arguments);
         if (!node.Function.Cautions.IsEmpty) WithLets(node.Function, arguments, result);

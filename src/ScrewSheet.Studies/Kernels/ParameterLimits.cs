@@ -16,6 +16,9 @@ internal readonly record struct ParameterLimits(double Low, bool LowIncluded, do
     /// <summary>True where no value that is not finite passes.</summary>
     public bool IsClosed => Low > double.NegativeInfinity && High < double.PositiveInfinity;
 
+    /// <summary>True for a value within.</summary>
+    public bool Hold(double si) => (LowIncluded ? si >= Low : si > Low) && (HighIncluded ? si <= High : si < High);
+
     /// <summary>Of a parameter.</summary>
     public static ParameterLimits Of(LibraryParameter parameter)
     {

@@ -35,8 +35,8 @@ public sealed class OracleTests
     {
         ScriptOptions options = ScriptOptions.Default.WithReferences(typeof(Toy).Assembly, typeof(Quantity).Assembly, typeof(UnitsNet.Force).Assembly, typeof(Enumerable).Assembly)
             .WithImports("System", "ScrewSheet.Quantities", "ScrewSheet.Quantities.Units", "ScrewSheet.Engine.Tests.Support", "ScrewSheet.Engine.Tests.Support.Toy").WithLanguageVersion(Microsoft.CodeAnalysis.CSharp.LanguageVersion.CSharp14);
-        // UnitsNet throws where a quotient that becomes a power or a volume is infinite; that is no finite number either
-        string methods = string.Join('\n', expressions.Select((expression, i) => $"(Type, object) E{i}() {{ try {{ return Typed({expression}); }} catch (ArgumentException) {{ return (typeof(double), double.NaN); }} }}"));
+        // UnitsNet throws where a quotient that becomes a power or a volume is infinite, the general quantity where a divisor is zero or a value too large; that is no finite number either
+        string methods = string.Join('\n', expressions.Select((expression, i) => $"(Type, object) E{i}() {{ try {{ return Typed({expression}); }} catch (Exception e) when (e is ArgumentException or ArithmeticException) {{ return (typeof(double), double.NaN); }} }}"));
         string all = string.Join(", ", expressions.Select((_, i) => $"E{i}()"));
         string script = $"static (Type, object) Typed<T>(T value) => (typeof(T), value);\n{methods}\nnew (Type, object)[] {{ {all} }}";
         return await CSharpScript.EvaluateAsync<(Type, object)[]>(script, options);

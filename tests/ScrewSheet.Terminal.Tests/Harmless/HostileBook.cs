@@ -75,7 +75,7 @@ internal static partial class HostileBook
         ("B34 fails => twice < 1 kN // {R}", Place.Nowhere),
         ("B35 waits => faulty + \"x\" // {R}", Place.Nowhere),
         ("what-if D40 \"{Q}\"\n  vary given: 8 kN, 9 kN\n  show twice, joined", Place.WhatIf | Place.Handout | Place.Xlsx | Place.Grid),
-        ("what-if D50 \"{Q}\"\n  vary text: \"{Q}\", \"b\"\n  show joined, own", Place.Nowhere),
+        ("what-if D50 \"{Q}\"\n  vary text: \"{Q}\", \"b\"\n  show joined, own", Place.WhatIf | Place.Handout | Place.Xlsx),
         ("what-if D60 \"{Q}\"\n  vary {R}: 1, 2\n  show twice", Place.Nowhere),
         ("what-if D70 \"{Q}\"\n  vary given: {R}\n  show {R}", Place.Nowhere),
         ("what-if D80 {R}", Place.Nowhere), ("what-if D81\n  vary {R}\n  {R}", Place.Nowhere),
