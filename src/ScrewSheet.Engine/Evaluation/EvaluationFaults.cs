@@ -40,13 +40,13 @@ internal static class EvaluationFaults
     public static Fault SeriesType(string cell, string phrase) => new(3118, FaultKind.Unit, $"{cell} is {phrase}; a series has numbers, quantities or texts.", null);
 
     [FaultCode(6107, "A cell needs more than 10,000,000 steps.")]
-    public static Fault CellSteps(long steps) => Budget(6107, $"This cell needs more than {steps:N0} steps.", "Make its functions call less or its series shorter.");
+    public static Fault CellSteps(long steps) => Budget(6107, string.Create(CultureInfo.InvariantCulture, $"This cell needs more than {steps:N0} steps."), "Make its functions call less or its series shorter.");
 
     [FaultCode(6108, "A calculation needs more than 1,000,000,000 steps.")]
-    public static Fault AllSteps(long steps) => Budget(6108, $"The workbook needs more than {steps:N0} steps for one calculation.", "Make it smaller.");
+    public static Fault AllSteps(long steps) => Budget(6108, string.Create(CultureInfo.InvariantCulture, $"The workbook needs more than {steps:N0} steps for one calculation."), "Make it smaller.");
 
     [FaultCode(6109, "A computed text is longer than 4,096 characters.")]
-    public static Fault TooLongText(int bytes) => Budget(6109, $"This text is longer than {bytes:N0} characters.", "Shorten it.");
+    public static Fault TooLongText(int bytes) => Budget(6109, string.Create(CultureInfo.InvariantCulture, $"This text is longer than {bytes:N0} characters."), "Shorten it.");
 
     [FaultCode(6110, "The author's functions call each other deeper than 100.")]
     public static Fault CallDepth(int depth) => Budget(6110, $"Functions call each other deeper than {depth}.", "Join some of them.");

@@ -37,7 +37,7 @@ internal static class NameFaults
     public static Fault SeriesForm(Place place) => Name(2109, "A series is written Series(first, last) with two cells of one sheet.", null, place);
 
     [FaultCode(6105, "A series spans more than 200,000 cells.")]
-    public static Fault SeriesTooLong(long cells, Place place) => new(6105, FaultKind.Budget, $"This series spans {cells:N0} cells.", $"{Reference.ToRun.Maximum:N0} are the most.", place);
+    public static Fault SeriesTooLong(long cells, Place place) => new(6105, FaultKind.Budget, string.Create(CultureInfo.InvariantCulture, $"This series spans {cells:N0} cells."), string.Create(CultureInfo.InvariantCulture, $"{Reference.ToRun.Maximum:N0} are the most."), place);
 
     [FaultCode(6111, "The different series of a workbook span more than 5,000,000 cells together.")]
     public static Fault SeriesTogether(Place place) =>

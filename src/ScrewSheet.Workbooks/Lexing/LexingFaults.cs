@@ -1,3 +1,4 @@
+using System.Globalization;
 using ScrewSheet.Workbooks.Diagnostics;
 
 namespace ScrewSheet.Workbooks.Lexing;
@@ -54,10 +55,10 @@ internal static class LexingFaults
     public static Fault TypedSign(string shown, string remedy, Place place) => Language(6015, $"{shown} is not written in an expression.", remedy, place);
 
     [FaultCode(6101, "An expression is longer than 8,192 bytes.")]
-    public static Fault TooLong(int bytes) => new(6101, FaultKind.Budget, $"The expression is longer than {bytes:N0} bytes.", "Split it over several cells.");
+    public static Fault TooLong(int bytes) => new(6101, FaultKind.Budget, string.Create(CultureInfo.InvariantCulture, $"The expression is longer than {bytes:N0} bytes."), "Split it over several cells.");
 
     [FaultCode(6102, "An expression has more than 2,000 words and signs.")]
-    public static Fault TooManyTokens(int tokens, Place place) => new(6102, FaultKind.Budget, $"The expression has more than {tokens:N0} words and signs.", "Split it over several cells.", place);
+    public static Fault TooManyTokens(int tokens, Place place) => new(6102, FaultKind.Budget, string.Create(CultureInfo.InvariantCulture, $"The expression has more than {tokens:N0} words and signs."), "Split it over several cells.", place);
 
     private static Fault Language(int code, string message, string? remedy, Place place) => new(code, FaultKind.Language, message, remedy, place);
 }

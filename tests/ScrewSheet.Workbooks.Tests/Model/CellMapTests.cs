@@ -24,7 +24,7 @@ public class CellMapTests
                 states.Add((map, held));
             }
             foreach (var (map, held) in states) AssertSame(held, map);
-        }, iter: 30);
+        }, iter: 10);
 
     [Fact]
     public void ManyCellsAtOnce_AreAsOneAfterTheOther() =>
@@ -53,14 +53,7 @@ public class CellMapTests
         Assert.Equal(expected.Count, map.Count);
         Assert.Equal(expected.Count == 0, map.IsEmpty);
         Assert.Equal(expected.OrderBy(pair => pair.Key), map.OrderBy(pair => pair.Key));
-        for (int column = 1; column <= 8; column++)
-        {
-            for (int row = 1; row <= 40; row++)
-            {
-                CellAddress address = new(column, row);
-                Assert.Equal(expected.GetValueOrDefault(address), map.GetValueOrDefault(address));
-                Assert.Equal(expected.ContainsKey(address), map.ContainsKey(address));
-            }
-        }
+        IEnumerable<CellAddress> places = Enumerable.Range(1, 8).SelectMany(column => Enumerable.Range(1, 40).Select(row => new CellAddress(column, row)));
+        Assert.DoesNotContain(places, place => expected.ContainsKey(place) != map.ContainsKey(place) || !Equals(expected.GetValueOrDefault(place), map.GetValueOrDefault(place)));
     }
 }

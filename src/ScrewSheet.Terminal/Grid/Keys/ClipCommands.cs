@@ -1,3 +1,4 @@
+using System.Globalization;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Workbooks.Editing;
 using ScrewSheet.Workbooks.Model;
@@ -78,5 +79,5 @@ internal static class ClipCommands
 
     private static string Count(int count, bool rows) => $"{count} {(rows ? "row" : "column")}{(count == 1 ? "" : "s")}";
 
-    private static GridState TooMany(GridState state) => state.Say($"That is more than {Pasting.MostCells:N0} cells at once.", trouble: true);
+    private static GridState TooMany(GridState state) => state.Say(string.Create(CultureInfo.InvariantCulture, $"That is more than {Pasting.MostCells:N0} cells at once."), trouble: true);
 }
