@@ -9,12 +9,15 @@ public sealed class NoEffect : IDisposable
 
     public void Dispose() => Directory.Delete(home, recursive: true);
 
+    // the library that writes xlsx asks the system whose login this is, for honest workbooks as well; the C library looks for its cache of names on this machine first
+    private static bool AsksForTheLoginName(string effect) => effect.Contains("AF_UNIX", StringComparison.Ordinal) && effect.Contains("/nscd/socket", StringComparison.Ordinal);
+
     [Fact]
     public void HostileWorkbooksOpenWhatHarmlessOnesOpenAndNothingElse()
     {
         SortedSet<string> hostile = Opened(Folders.Hostile), harmless = Opened(Folders.Harmless);
         Assert.Contains($"opens {Path.Combine(home, "books", "cells.screwsheet")}", hostile);
-        Assert.DoesNotContain(hostile, effect => effect.Contains("socket", StringComparison.Ordinal) || effect.StartsWith("connect", StringComparison.Ordinal));
+        Assert.DoesNotContain(hostile, effect => !AsksForTheLoginName(effect) && (effect.Contains("socket", StringComparison.Ordinal) || effect.StartsWith("connect", StringComparison.Ordinal)));
         Same(harmless, hostile);
     }
 

@@ -49,23 +49,23 @@ internal static partial class Wrapping
         }
     }
 
-    private static IEnumerable<string> Pieces(string word, int width)
+    private static List<string> Pieces(string word, int width)
     {
-        StringBuilder piece = new();
-        int used = 0;
-        foreach (Match whole in Whole().Matches(word))
+        List<string> pieces = [];
+        int from = 0, used = 0;
+        // a word may have millions of letters, so that none of them may leave anything behind
+        foreach (ValueMatch whole in Whole().EnumerateMatches(word))
         {
-            int wide = DisplayWidth.Of(whole.Value);
+            int wide = DisplayWidth.Of(word.Substring(whole.Index, whole.Length));
             if (used + wide > width && used > 0)
             {
-                yield return piece.ToString();
-                piece.Clear();
-                used = 0;
+                pieces.Add(word[from..whole.Index]);
+                (from, used) = (whole.Index, 0);
             }
-            piece.Append(whole.Value);
             used += wide;
         }
-        yield return piece.ToString();
+        pieces.Add(word[from..]);
+        return pieces;
     }
 
     // what stands on one line: a character by its number, a numeral with its sign, a pair, a character
