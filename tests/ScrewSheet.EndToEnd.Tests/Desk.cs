@@ -63,8 +63,8 @@ internal sealed class Desk : IDisposable
         foreach (string key in keys)
         {
             tmux.Run("send-keys", key);
-            // a key right behind Escape would be one with Alt
-            if (key == "Escape") Thread.Sleep(120);
+            // a key right behind Escape would be one with Alt, on a busy machine also one that comes a little later
+            if (key == "Escape") Thread.Sleep(350);
         }
         return this;
     }
