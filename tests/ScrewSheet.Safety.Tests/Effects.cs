@@ -37,7 +37,11 @@ internal static partial class Effects
     /// <summary>
     /// Numbers that differ from run to run: of the process and its threads in paths below /proc, and of descriptors in socket calls.
     /// </summary>
-    private static string Normal(string effect) => Descriptor().Replace(Process().Replace(effect, "/proc/N"), "$1N");
+    private static string Normal(string effect) => Temporary().Replace(Descriptor().Replace(Process().Replace(effect, "/proc/N"), "$1N"), ".N.tmp");
+
+    // a file is written beside its place under a name by lot
+    [GeneratedRegex("\\.[0-9a-f]{8}\\.tmp")]
+    private static partial Regex Temporary();
 
     [GeneratedRegex("^\\d+ +(\\w+)\\((.*)$")]
     private static partial Regex Call();
