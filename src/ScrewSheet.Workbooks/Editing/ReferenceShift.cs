@@ -44,8 +44,9 @@ public static class ReferenceShift
         if (reference.Target(workbook, from) is not { } target)
             return from != to && reference.Sheet is null && workbook.Find(from)?.Column(reference.Name) is not null ? $"{from}.{reference.Name}" : null;
         if (workbook.Find(target.Sheet) is null) return null;
-        (CellId First, CellId Last)? run = runs is not null && RunOf(references, i, workbook, from) is { } ends ? runs(ends.First, ends.Last) : null;
-        CellId? moved = run is { } whole ? (reference.Corner == 1 ? whole.First : whole.Last) : move(target, reference.Corner);
+        (CellId First, CellId Last)? ends = RunOf(references, i, workbook, from), run = ends is { } both ? runs?.Invoke(both.First, both.Last) : null;
+        // only what has both its corners can shrink to what is left of it
+        CellId? moved = run is { } whole ? (reference.Corner == 1 ? whole.First : whole.Last) : move(target, ends is null ? 0 : reference.Corner);
         if (reference.Address is { } address)
         {
             if (moved is not { } there || run is null && IsTurned(references, i, workbook, from, move)) return Prefix(reference.Sheet) + Relocation.LostName(address);
@@ -63,13 +64,14 @@ public static class ReferenceShift
         return one is { } a && last is { } b && (b.Address.Row < a.Address.Row || b.Address.Column < a.Address.Column);
     }
 
-    /// <summary>The two corners of the run a reference belongs to, where both are written as addresses.</summary>
+    /// <summary>The two corners of the run a reference belongs to, where both are written as addresses of one sheet.</summary>
     private static (CellId First, CellId Last)? RunOf(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from)
     {
         if (references[i].Corner == 0) return null;
         int first = references[i].Corner == 1 ? i : i - 1;
-        if (first < 0 || first + 1 >= references.Length || references[first].Address is null || references[first + 1].Address is null) return null;
-        return (references[first].Target(workbook, from)!.Value, references[first + 1].Target(workbook, from)!.Value);
+        if (first < 0 || first + 1 >= references.Length || (references[first].Corner, references[first + 1].Corner) is not (1, 2) || references[first].Address is null || references[first + 1].Address is null) return null;
+        CellId one = references[first].Target(workbook, from)!.Value, last = references[first + 1].Target(workbook, from)!.Value;
+        return one.Sheet == last.Sheet ? (one, last) : null;
     }
 
     private static string Moved(CellAddress address, int columns, int rows)

@@ -68,6 +68,19 @@ public sealed class RelocationTests
         Assert.Contains("B1 => Sum(Series(lost_A5, lost_A6))", Text(RowsAndColumns.RemoveRows(workbook, "S", 5, 6)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Series(gone, A5)", "Series(gone, lost_A5)")]
+    [InlineData("Series(A5, gone)", "Series(lost_A5, gone)")]
+    [InlineData("Series(A5, 4) + B9", "Series(lost_A5, 4) + B9")]
+    [InlineData("Series(Other.A1, A5)", "Series(Other.A1, lost_A5)")]
+    [InlineData("Series(A5, Other.A1)", "Series(lost_A5, Other.A1)")]
+    public void AHalfRun_LosesItsCornerAsAnyReferenceDoes(string before, string after)
+    {
+        Workbook workbook = Read($"screwsheet 1\n\nsheet S\nA1 = 1\nA5 = 2\nB9 => {before}\n\nsheet Other\nA1 = 3\n");
+        Assert.Contains($"B8 => {after.Replace("B9", "B8", StringComparison.Ordinal)}\n", Text(RowsAndColumns.RemoveRows(workbook, "S", 5, 5)), StringComparison.Ordinal);
+        Assert.Contains($"A9 => {after.Replace("B9", "A9", StringComparison.Ordinal)}\n", Text(RowsAndColumns.RemoveColumns(workbook, "S", 1, 1)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Columns_CarryTheirWidths()
     {
