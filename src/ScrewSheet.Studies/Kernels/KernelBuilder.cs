@@ -30,11 +30,12 @@ internal static class KernelBuilder
                 if (!needed[i]) continue;
                 ConeCell cell = cone.Cells[i];
                 bool stays = !cone.Behind(i).Any(varied => inputs[varied] >= 0);
-                if (stays && now[i].Value is null) return null;
+                BoundExpression? tree = cone.Known(i).Bound;
+                if (stays ? now[i].Value is null : cell.Varied < 0 && tree is null) return null;
                 foreach (string caution in stays ? now[i].Cautions : [.. cell.Cautions]) code.Caution(caution, null);
-                cells[i] = stays ? Emitted.Of(now[i].Value!) : cell.Varied >= 0 ? Given(code, cell, inputs[cell.Varied]) : emitter.Cell(cell.Result.Bound!, [.. cell.Inputs.Select(input => Read(input, cells))]);
+                cells[i] = stays ? Emitted.Of(now[i].Value!) : cell.Varied >= 0 ? Given(code, cell, inputs[cell.Varied]) : emitter.Cell(tree!, [.. cell.Inputs.Select(input => Read(input, cells))]);
             }
-            if (cone.Cells[shown].Result.Bound is { } tree && tree.Type is not (NumberType or QuantityType or TruthType)) return null;
+            if (cone.Known(shown).Bound is { Type: not (NumberType or QuantityType or TruthType) }) return null;
             emitter.Close();
             return new Kernel(code.Compile(cells[shown].Code), code.Cautions, code.Always, emitter.Operations);
         }

@@ -32,10 +32,11 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
     {
         references = reads;
         Emitted value = Emit(tree);
-        if (value.Constant is not null || tree is BoundReference) return value;
+        if (value.Constant is not null) return value;
+        // a cell that is only another one has that one's local, and is looked at in its place
         Expression local = code.Local(value.Code);
         if (!IsNumeric(tree.Type)) return new Emitted(local);
-        if (local is ParameterExpression) open.Add(local);
+        if (local is ParameterExpression && !open.Contains(local)) open.Add(local);
         return new Emitted(local, null, IsPending: true);
     }
 

@@ -1,5 +1,8 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ScrewSheet.Engine;
+using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Expressions;
 using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
@@ -31,6 +34,7 @@ internal sealed class Cone
 {
     private readonly Calculation calculation;
     private readonly ImmutableArray<CellId> varied;
+    private readonly Func<int, CellValue, string?>? written;
     private readonly Dictionary<CellId, int> places = [];
     private readonly Dictionary<CellId, bool> changes = [];
     private readonly List<ConeCell> cells = [];
@@ -38,10 +42,11 @@ internal sealed class Cone
     private readonly Dictionary<CellId, int> givens;
     private readonly Dictionary<CellReference, ConeInput> runs = [];
     private readonly HashSet<CellReference> walked = [];
+    private readonly ConcurrentDictionary<int, CellResult> bound = [];
 
-    private Cone(Calculation calculation, ImmutableArray<CellId> varied)
+    private Cone(Calculation calculation, ImmutableArray<CellId> varied, Func<int, CellValue, string?>? written)
     {
-        (this.calculation, this.varied) = (calculation, varied);
+        (this.calculation, this.varied, this.written) = (calculation, varied, written);
         givens = varied.Select((id, place) => (id, place)).ToDictionary(pair => pair.id, pair => pair.place);
     }
 
@@ -61,13 +66,14 @@ internal sealed class Cone
     /// <summary>The shown cells, in order.</summary>
     public ImmutableArray<CellId> ShownIds { get; private set; } = [];
 
-    /// <summary>Why some cell could not be bound or read, so that nothing that depends on it can be computed; null where all can.</summary>
-    public CellResult? Unbound { get; private set; }
-
     /// <summary>The cone of these cells.</summary>
-    public static Cone Of(Calculation calculation, ImmutableArray<CellId> varied, IReadOnlyList<CellId> shown)
+    /// <param name="calculation">The workbook as it stands.</param>
+    /// <param name="varied">The varied givens.</param>
+    /// <param name="shown">The shown cells.</param>
+    /// <param name="written">How a value of a varied given is written, by its place, where it is no number, text or yes-or-no.</param>
+    public static Cone Of(Calculation calculation, ImmutableArray<CellId> varied, IReadOnlyList<CellId> shown, Func<int, CellValue, string?>? written = null)
     {
-        Cone cone = new(calculation, varied);
+        Cone cone = new(calculation, varied, written);
         foreach (CellId id in shown) cone.Walk(id);
         cone.ShownIds = [.. shown];
         cone.Shown = [.. shown.Select(id => cone.places.GetValueOrDefault(id, -1))];
@@ -79,6 +85,40 @@ internal sealed class Cone
 
     /// <summary>The varied givens a cell of the cone depends on, by their places.</summary>
     public GivenSet Behind(int cell) => behind[cell];
+
+    /// <summary>What is known of a cell: what the workbook as it stands gives, or what another scenario gave where the cell was first bound.</summary>
+    public CellResult Known(int place) => cells[place].Result is { Bound: null } && bound.TryGetValue(place, out CellResult? later) ? later : cells[place].Result;
+
+    /// <summary>
+    /// What is known of a cell whose inputs all have values in a scenario. Where one of them is in fault as the workbook stands, the cell waits and is not bound;
+    /// it is then looked up once in the workbook with the scenario's givens. Safe for several threads.
+    /// </summary>
+    /// <param name="place">The cell.</param>
+    /// <param name="values">The values of the varied givens in the scenario.</param>
+    /// <param name="library">The library.</param>
+    /// <param name="stop">Stops it.</param>
+    public CellResult Bound(int place, IReadOnlyList<CellValue> values, FunctionLibrary library, CancellationToken stop)
+    {
+        if (Known(place) is not { Bound: null, Fault.Kind: FaultKind.Waiting } || bound.ContainsKey(place)) return Known(place);
+        lock (bound)
+        {
+            if (!bound.ContainsKey(place)) BindAll(place, new Calculator(library).Calculate(Scenario(values), stop));
+        }
+        return Known(place);
+    }
+
+    private void BindAll(int place, Calculation scenario)
+    {
+        for (int i = 0; i < cells.Count; i++)
+            if (cells[i] is { Varied: < 0, Result.Bound: null } cell && scenario.Cells[cell.Id] is var there && (i == place || there.Bound is not null)) bound.TryAdd(i, there);
+    }
+
+    private Workbook Scenario(IReadOnlyList<CellValue> values)
+    {
+        Workbook workbook = Workbook;
+        for (int i = 0; i < values.Count; i++) workbook = ScenarioWorkbook.With(workbook, varied[i], values[i], written?.Invoke(i, values[i]));
+        return workbook;
+    }
 
     private static IEnumerable<int> Members(ConeInput input) => input.Run is { } run ? run.Select(member => member.Cell) : [input.Cell];
 
@@ -107,7 +147,6 @@ internal sealed class Cone
         ImmutableArray<ConeInput> inputs = given < 0 && result is { Cell.Content: ResultContent } ? [.. result.References.Select(Input)] : [];
         changes[id] = given >= 0 || inputs.SelectMany(Members).Any(at => at >= 0);
         if (!changes[id]) return;
-        if (given < 0 && result!.Bound is null) Unbound ??= result;
         places.Add(id, cells.Count);
         behind.Add(given >= 0 ? GivenSet.Of(given) : GivenSet.Union(inputs.SelectMany(Members).Where(at => at >= 0).Select(at => behind[at])));
         cells.Add(new ConeCell(result!, given, inputs, [.. inputs.SelectMany(input => input.Run ?? [input]).Where(input => input.Cell < 0).SelectMany(CautionsOf).Distinct()]));

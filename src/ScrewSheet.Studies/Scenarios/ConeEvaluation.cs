@@ -22,6 +22,8 @@ internal sealed class ConeEvaluation
 
     private readonly Dictionary<CellReference, CellValue> constantRuns = [];
     private readonly Cone cone;
+    private readonly FunctionLibrary library;
+    private readonly CancellationToken stop;
     private readonly TreeEvaluation trees;
     private readonly ConeResult[] results;
     private readonly DisplayFormat?[]?[] formats;
@@ -29,7 +31,7 @@ internal sealed class ConeEvaluation
 
     public ConeEvaluation(Cone cone, FunctionLibrary library, CancellationToken stop)
     {
-        this.cone = cone;
+        (this.cone, this.library, this.stop) = (cone, library, stop);
         trees = new TreeEvaluation(library, cone.Workbook.Head.Units, stop);
         results = new ConeResult[cone.Cells.Count];
         inputs = [.. cone.Cells.Select(cell => new CellValue?[cell.Inputs.Length])];
@@ -45,7 +47,7 @@ internal sealed class ConeEvaluation
         for (int i = 0; i < results.Length; i++)
         {
             ConeCell cell = cone.Cells[i];
-            results[i] = cell.Varied >= 0 ? Given(cell, values[cell.Varied]) : Result(cell, i);
+            results[i] = cell.Varied >= 0 ? Given(cell, values[cell.Varied]) : Result(cell, i, values);
         }
     }
 
@@ -66,16 +68,15 @@ internal sealed class ConeEvaluation
         return new ConeResult(null, TreeEvaluation.OutsideLimits(shown, ((GivenContent)cell.Result.Cell.Content).Within!.Text) with { Cause = cell.Id.ToString() }, None);
     }
 
-    private ConeResult Result(ConeCell cell, int at)
+    private ConeResult Result(ConeCell cell, int at, IReadOnlyList<CellValue> values)
     {
+        foreach (ConeInput input in cell.Inputs)
+            if (Failed(input) is { } failed) return new ConeResult(null, Waits(cell, failed), None);
+        CellResult known = cell.Result.Bound is null ? cone.Bound(at, values, library, stop) : cell.Result;
+        if (known.Bound is not { } tree) return new ConeResult(null, known.Fault! with { Place = null, Cause = known.Fault!.Cause ?? cell.Id.ToString() }, None);
         HashSet<string>? cautions = cell.Cautions.IsEmpty ? null : [.. cell.Cautions];
         CellValue?[] read = inputs[at];
-        for (int slot = 0; slot < read.Length; slot++)
-        {
-            if (Failed(cell.Inputs[slot]) is { } failed) return new ConeResult(null, Waits(cell, failed), None);
-            if (cell.Result.Bound is not null) read[slot] = ValueOf(cell, slot, ref cautions);
-        }
-        if (cell.Result.Bound is not { } tree) return new ConeResult(null, cell.Result.Fault! with { Place = null, Cause = cell.Result.Fault!.Cause ?? cell.Id.ToString() }, None);
+        for (int slot = 0; slot < read.Length; slot++) read[slot] = ValueOf(cell, slot, ref cautions);
         Evaluated evaluated = trees.Run(tree, read, formats[at]);
         if (evaluated.Value is null) return new ConeResult(null, evaluated.Fault! with { Place = null, Cause = cell.Id.ToString() }, None);
         foreach (string caution in evaluated.Cautions) (cautions ??= []).Add(UsualRange.WithoutValue(caution));

@@ -31,14 +31,17 @@ internal sealed class ScenarioModel
     /// <param name="values">A value of each varied given.</param>
     /// <param name="compile">Whether kernels are wanted.</param>
     /// <param name="probes">A few scenarios of the study, as values of the numeric varied givens, at which kernels are compared with the engine.</param>
-    public static ScenarioModel Make(StudyTools tools, Cone cone, CellValue[] values, bool compile, IEnumerable<double[]> probes)
+    public static ScenarioModel Make(StudyTools tools, Cone cone, CellValue[] values, bool compile, IReadOnlyList<double[]> probes)
     {
         int[] inputs = new int[values.Length];
         int numeric = 0;
         for (int i = 0; i < inputs.Length; i++) inputs[i] = values[i] is NumberValue or QuantityValue ? numeric++ : -1;
         ScenarioModel model = new(cone, values, inputs, new Kernel?[cone.Shown.Length]);
-        if (!compile || cone.Unbound is not null) return model;
+        if (!compile) return model;
         ConeEvaluation evaluation = new(cone, tools.Library, CancellationToken.None);
+        // a cell that could not be bound as the workbook stands is bound at the first of these where it can
+        if (Enumerable.Range(0, cone.Cells.Count).Any(place => cone.Cells[place] is { Varied: < 0, Result.Bound: null }))
+            foreach (double[] probe in probes) evaluation.Run(model.Put(new CellValue[values.Length], input => probe[input]));
         evaluation.Run(values);
         ConeResult[] now = [.. evaluation.Results];
         for (int shown = 0; shown < model.Kernels.Length; shown++)
@@ -51,9 +54,10 @@ internal sealed class ScenarioModel
     }
 
     /// <summary>The values of all varied givens where the numeric ones are these.</summary>
-    public void Put(CellValue[] into, Func<int, double> numbers)
+    public CellValue[] Put(CellValue[] into, Func<int, double> numbers)
     {
         for (int i = 0; i < into.Length; i++) into[i] = Inputs[i] < 0 ? Values[i] : GivenValues.Number(Values[i].Type, numbers(Inputs[i]));
+        return into;
     }
 
     private static bool Agrees(ScenarioModel model, Kernel kernel, int shown, ConeEvaluation evaluation, double[] probe)
@@ -61,9 +65,7 @@ internal sealed class ScenarioModel
         double[] output = [0];
         int[] faults = [0];
         kernel.Run([.. probe.Select(value => new[] { value })], output, faults, new CautionTally(), 0, 1);
-        CellValue[] values = new CellValue[model.Values.Length];
-        model.Put(values, input => probe[input]);
-        evaluation.Run(values);
+        evaluation.Run(model.Put(new CellValue[model.Values.Length], input => probe[input]));
         // where the kernel stops the engine decides
         if (faults[0] != 0) return true;
         return evaluation.Results[shown].Value switch

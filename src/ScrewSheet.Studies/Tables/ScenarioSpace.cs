@@ -70,7 +70,7 @@ internal sealed class ScenarioSpace
             CellResult result = Cone.Calculation.Cells[Cone.ShownIds[column]];
             string label = CellNaming.Label(Cone.Workbook, result.Id);
             if (Cone.Shown[column] < 0) return Same(result, label, scenarios);
-            CellType? type = GivenValues.TypeOf(result) ?? result.Bound?.Type ?? others[column].Values.FirstOrDefault()?.Type;
+            CellType? type = GivenValues.TypeOf(result) ?? Cone.Known(Cone.Shown[column]).Bound?.Type ?? others[column].Values.FirstOrDefault()?.Type;
             bool compiled = models.All(model => model.Kernels[column] is not null);
             return new WhatIfColumn(result, label, type, numbers[column], others[column], faults[column]) { IsCompiled = compiled, Cautions = Counted(cautions[column]) };
         }
@@ -99,7 +99,7 @@ internal sealed class ScenarioSpace
         foreach (int i in numeric) values[i] = axes[i].Values[0];
         int rest = group;
         foreach (int i in grouping.Reverse()) (rest, values[i]) = (rest / axes[i].Values.Length, axes[i].Values[rest % axes[i].Values.Length]);
-        return ScenarioModel.Make(tools, Cone, values, compile, Probes());
+        return ScenarioModel.Make(tools, Cone, values, compile, [.. Probes()]);
     }
 
     /// <summary>A few scenarios spread over the group: first, last and between.</summary>

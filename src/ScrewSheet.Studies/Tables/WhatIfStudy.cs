@@ -19,7 +19,7 @@ internal static class WhatIfStudy
     public static StudyOutcome<WhatIfTable> Run(StudyTools tools, Calculation calculation, WhatIfRequest request, IProgress<double>? progress, CancellationToken stop)
     {
         if (Plan(calculation, request, tools.Library, out Fault? fault) is not { } plan) return fault!;
-        ScenarioSpace space = new(tools, plan.Axes, Bound(tools, calculation, plan.Axes, plan.Shown, stop), request.Method);
+        ScenarioSpace space = new(tools, plan.Axes, ConeOf(calculation, plan.Axes, plan.Shown), request.Method);
         WhatIfTable table;
         try
         {
@@ -74,25 +74,8 @@ internal static class WhatIfStudy
     /// <summary>How many tenths of the tables a workbook has: those of one file are held together, so many tables are smaller ones.</summary>
     private static int Crowd(Workbook workbook) => Math.Max(1, workbook.Sheets.Sum(sheet => sheet.WhatIfs.Length) / Few);
 
-    /// <summary>The cone, with every cell bound: where one could not be at the file's own givens, at the first scenario where it can.</summary>
-    private static Cone Bound(StudyTools tools, Calculation calculation, ImmutableArray<WhatIfAxis> axes, List<CellId> shown, CancellationToken stop)
-    {
-        ImmutableArray<CellId> varied = [.. axes.Select(axis => axis.Cell)];
-        Cone cone = Cone.Of(calculation, varied, shown);
-        const int tries = 5;
-        Calculator? calculator = null;
-        for (int i = 0; i < tries && cone.Unbound is not null; i++)
-        {
-            Workbook scenario = axes.Aggregate(calculation.Workbook, (workbook, axis) =>
-            {
-                int at = (int)((axis.Values.Length - 1L) * i / (tries - 1));
-                return ScenarioWorkbook.With(workbook, axis.Cell, axis.Values[at], axis.Words.ElementAtOrDefault(at));
-            });
-            Cone other = Cone.Of((calculator ??= new Calculator(tools.Library)).Calculate(scenario, stop), varied, shown);
-            if (other.Unbound is null) cone = other;
-        }
-        return cone;
-    }
+    private static Cone ConeOf(Calculation calculation, ImmutableArray<WhatIfAxis> axes, List<CellId> shown) =>
+        Cone.Of(calculation, [.. axes.Select(axis => axis.Cell)], shown, (varied, value) => axes[varied].Words.ElementAtOrDefault(axes[varied].Values.IndexOf(value)));
 
     private static Fault? Occupied(Workbook workbook, WhatIfShape shape, WhatIfRequest request) =>
         request.Anchor is { } anchor && workbook.Find(request.Sheet ?? "") is { } sheet ? shape.CollisionOn(sheet, anchor, request.Place) : null;

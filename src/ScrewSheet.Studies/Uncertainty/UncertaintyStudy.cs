@@ -44,7 +44,7 @@ internal sealed class UncertaintyStudy
         Cone cone = Cone.Of(calculation, [.. givens.Select(given => given.Cell)], shown);
         if (givens.IsEmpty || cone.Shown[0] < 0) return StudyFaults.NoTolerance(label);
         Draws draws = new(givens, correlations, request.Seed ?? calculation.Workbook.Head.Seed ?? 1);
-        ScenarioModel model = ScenarioModel.Make(tools, cone, [.. givens.Select(given => GivenValues.Number(given.Type, given.Si))], request.Method != StudyMethod.CellByCell, Probes(draws, givens.Length));
+        ScenarioModel model = ScenarioModel.Make(tools, cone, [.. givens.Select(given => GivenValues.Number(given.Type, given.Si))], request.Method != StudyMethod.CellByCell, [.. Probes(draws, givens.Length)]);
         long samples = request.Samples ?? (model.IsCompiled ? KernelSamples : OtherSamples);
         Sampled sampled = new Sampling(tools, model, draws, samples, stop).Run(progress);
         bool isCheck = result.Type is TruthType;

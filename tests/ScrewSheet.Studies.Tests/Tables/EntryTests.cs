@@ -53,7 +53,12 @@ public sealed class EntryTests
             A7 e => x > 0 && a > 0.3 || !(y < 3)
             A8 f => -x + Cbrt(y) - Root(8, 3) + Pow(y, 3)
             A9 g => 1 / (1e200 * x * 1e200) + Math.Exp(-1e300 * y * 1e300)
-            """, "a, b, c, d, e, f, g", ["x: -1 to 3 step 0.25", "y: -2 to 4 step 0.5"]
+            B1 h => a
+            B2 i => h
+            B3 j => -(i)
+            B4 k => x > 0 ? i : h
+            B5 l => k
+            """, "a, b, c, d, e, f, g, h, i, j, k, l", ["x: -1 to 3 step 0.25", "y: -2 to 4 step 0.5"]
         },
         {
             """
@@ -90,6 +95,20 @@ public sealed class EntryTests
             A4 f => m / arm
             """, "m, f", ["tube: Materials.Steel4130Normalised, Materials.SteelS235, Materials.Stainless304", "arm: 10 mm to 60 mm over 5 steps"]
         },
+        {
+            // as it stands a and b are in fault, so what reads them has no type
+            """
+            A1 x = 0
+            A2 y = 2
+            A3 a => 1 / x
+            A4 b => Sqrt(y - 3) * 2 kN
+            A5 c => a * 3 mm
+            A6 d => c * b
+            A7 e => a > 2
+            A8 f => $"{a:2 decimals}"
+            A9 g => c / 1 mm
+            """, "a, b, c, d, e, f, g", ["x: -1 to 1 step 0.125", "y: 2 to 4 step 0.25"]
+        },
     };
 
     [Theory]
@@ -101,6 +120,21 @@ public sealed class EntryTests
         {
             WhatIfTable table = sheet.Made(show, method, vary);
             Assert.All(table.Columns, column => Assert.True(column.FaultCount < table.Scenarios, $"{column.Label}: {column.Fault(0)?.Sentence}"));
+            sheet.IsWhatOpeningGives(table);
+        }
+    }
+
+    [Theory]
+    [InlineData("1 / never * b", "2 * seldom", "arm: 0 mm to 80 mm step 1 mm", 2)]
+    [InlineData("1 / never * b", "2 * seldom", "arm: 0 mm to 80 mm step 0.1 mm", 11)]
+    [InlineData("1 / never", "seldom * tube.YieldStrength", "tube: Materials.SteelS235, Materials.Stainless304|arm: 0 mm to 80 mm step 1 mm", 4)]
+    public void WhatHasAValueInFewScenarios_IsNotLostForWhatHasItInNone(string nowhere, string here, string vary, int values)
+    {
+        StudyBook sheet = StudyBook.Of("A1 arm = 10 mm", "A2 tube = Materials.Steel4130Normalised", "A3 seldom => Sqrt((arm - 50 mm) * (51 mm - arm))", $"A4 b => {here}", "A5 never => Sqrt(-1 mm² - seldom * seldom)", $"A6 other => {nowhere}");
+        foreach (StudyMethod method in Enum.GetValues<StudyMethod>())
+        {
+            WhatIfTable table = sheet.Made("seldom, b, never, other", method, vary.Split('|'));
+            Assert.Equal([table.Scenarios - values, table.Scenarios - values, table.Scenarios, table.Scenarios], table.Columns.Select(column => column.FaultCount));
             sheet.IsWhatOpeningGives(table);
         }
     }
