@@ -16,7 +16,7 @@ internal static class TestCulture
         CultureInfo culture = CultureInfo.GetCultureInfo(name, predefinedOnly: true);
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = culture;
         CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = culture;
-        // all three write the decimals of one and a half with another sign than a point
+        // each culture of tests/cultures writes the decimals of one and a half with another sign than a point
         if (1.5.ToString(CultureInfo.CurrentCulture) == "1.5") throw new CultureNotFoundException(nameof(name), name, "Its numerals are those of the invariant culture: nothing would be tried.");
     }
 }

@@ -8,7 +8,7 @@ using ScrewSheet.Workbooks.Results;
 namespace ScrewSheet.Benchmarks;
 
 /// <summary>Writes 10,000 calculated results as live formulas, against ClosedXML alone writing the same cells: givens, formulas, number formats and a comment on each of them. Warm; medians of interleaved runs.</summary>
-/// <remarks>Ours also writes the formulas themselves, the present value beside each of them and the first sheet. The note compares with ClosedXML leaving the comments out.</remarks>
+/// <remarks>Ours also makes the formulas out of what was bound, writes the present value beside each of them, and the first sheet. The note compares with ClosedXML leaving the comments out.</remarks>
 internal static class ExportSpeed
 {
     private const int Repeats = 9, Warm = 4;

@@ -111,8 +111,12 @@ internal sealed class Desk : IDisposable
     /// <summary>Waits until a file is there and holds a text.</summary>
     public Desk Holds(string name, string text) => Until(_ => File.Exists(At(name)) && Read(name).Contains(text, StringComparison.Ordinal), $"{name} to hold {text}; it holds {(File.Exists(At(name)) ? Read(name) : "nothing")}");
 
-    /// <summary>Waits until a file of a folder holds a text.</summary>
-    public Desk HoldsAny(string folder, string text) => Until(_ => Directory.Exists(At(folder)) && Directory.GetFiles(At(folder), "*.unsaved").Any(file => File.ReadAllText(file).Contains(text, StringComparison.Ordinal)), $"a file in {folder} to hold {text}");
+    /// <summary>Waits until a journal of what is not saved holds a text.</summary>
+    public Desk HoldsUnsaved(string text)
+    {
+        string folder = At("state/screwsheet/unsaved");
+        return Until(_ => Directory.Exists(folder) && Directory.GetFiles(folder, "*.unsaved").Any(file => File.ReadAllText(file).Contains(text, StringComparison.Ordinal)), $"a journal to hold {text}");
+    }
 
     /// <summary>Kills the program, so that it can put nothing in order, and puts the terminal in order in its place.</summary>
     public Desk Killed()

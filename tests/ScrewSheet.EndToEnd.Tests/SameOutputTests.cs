@@ -18,6 +18,10 @@ public sealed class SameOutputTests
             string[] names = Names(Path.Combine(folder, "one"));
             Assert.True(names.Length > 80, $"only {names.Length} outputs");
             Assert.Equal(names, Names(Path.Combine(folder, "two")));
+            // refusals would be the same as well
+            foreach (string made in (string[])["_run_", "--vary", "_uncertainty_", "_solve_", "_diff_"])
+                Assert.Contains(names, name => name.Contains(made, StringComparison.Ordinal) && name.EndsWith(".out", StringComparison.Ordinal) && !File.ReadAllText(Path.Combine(folder, "one", name)).EndsWith("ends with 2\n", StringComparison.Ordinal));
+            foreach (string ending in (string[])["*.html", "*.md", "*.xlsx", "*.csv"]) Assert.NotEmpty(Directory.GetFiles(Path.Combine(folder, "one"), ending));
             Assert.DoesNotContain(names, name => !File.ReadAllBytes(Path.Combine(folder, "one", name)).AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(folder, "two", name))));
         }
         finally

@@ -15,9 +15,6 @@ internal sealed record Bomb(string Name, Func<string> Text, string Says, params 
     /// <summary>True for one that is left to the long run.</summary>
     public bool IsHeavy { get; init; }
 
-    /// <inheritdoc/>
-    public override string ToString() => Name;
-
     /// <summary>A workbook of one sheet.</summary>
     public static string Sheet(params IEnumerable<string> lines) => "screwsheet 1\n\nsheet S\n" + string.Join('\n', lines) + "\n";
 

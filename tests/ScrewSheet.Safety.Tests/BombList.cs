@@ -13,9 +13,9 @@ internal static class BombList
     public static IReadOnlyList<Bomb> All { get; } =
     [
         new("ten million blank lines", () => "screwsheet 1\n" + new string('\n', 9_900_000), "1,000,000 lines", "run BOOK", "diff BOOK BOOK"),
-        new("five million lines that are nothing", () => Bomb.Sheet(Bomb.UpTo(9_800_000, Enumerable.Repeat("x", 4_900_000))), "lines", "run BOOK"),
+        new("five million lines that are nothing", () => Bomb.Sheet(Bomb.UpTo(9_800_000, Enumerable.Repeat("x", 4_900_000))), "1,000,000 lines", "run BOOK"),
         new("a million lines that are nothing", () => Bomb.Sheet(Enumerable.Repeat("nothing", 999_000)), "10,000 lines", "run BOOK", "check BOOK"),
-        new("half a million cells in fault", () => Bomb.Sheet(Bomb.UpTo(9_800_000, Bomb.Cells("ABCDE", "{0} x"))), "nothing", "check BOOK") { IsHeavy = true },
+        new("half a million cells in fault", () => Bomb.Sheet(Bomb.UpTo(9_800_000, Bomb.Cells("ABCDE", "{0} x"))), "The cell holds nothing.", "check BOOK") { IsHeavy = true },
         new("more cells than a workbook takes", () => Bomb.Sheet(Bomb.UpTo(9_800_000, Bomb.Cells("ABCDEFG", "{0}=1"))), "500,000 cells", "run BOOK") { IsHeavy = true },
         new("half a million givens", () => Bomb.Sheet(Bomb.UpTo(9_800_000, Bomb.Cells("ABCDE", "{0}=1", 99_000))), "", "check BOOK", "export BOOK -o OUT.csv", "diff BOOK BOOK") { IsHeavy = true },
         new("one line of nine million letters", () => Bomb.Sheet("A1 \"" + new string('a', 9_000_000) + "\""), "262,144 characters", "run BOOK", "handout BOOK -o OUT.html"),

@@ -9,14 +9,13 @@ internal static partial class Effects
     private static readonly HashSet<string> Looking = ["stat", "lstat", "newfstatat", "statx", "access", "faccessat", "faccessat2", "readlink", "readlinkat", "statfs", "getcwd", "chdir"];
     private static readonly HashSet<string> Starting = ["execve", "execveat"];
     private static readonly HashSet<string> Forking = ["fork", "vfork", "clone", "clone3"];
-    private static readonly HashSet<string> Ending = ["exit", "exit_group", "wait4", "waitid", "kill", "tgkill", "tkill", "pidfd_open", "pidfd_send_signal", "rt_sigqueueinfo"];
+    private static readonly HashSet<string> Ending = ["exit", "exit_group", "wait4", "waitid", "tgkill"];
 
-    /// <summary>The effects in a trace made with <c>-f</c>.</summary>
-    /// <param name="trace">The lines.</param>
-    public static SortedSet<string> In(IEnumerable<string> trace)
+    /// <summary>The effects of calls.</summary>
+    public static SortedSet<string> In(IEnumerable<string> calls)
     {
         SortedSet<string> effects = new(StringComparer.Ordinal);
-        foreach (string line in trace)
+        foreach (string line in calls)
             if (Call().Match(line) is { Success: true } call && Of(call.Groups[1].Value, call.Groups[2].Value) is { } effect) effects.Add(Normal(effect));
         return effects;
     }
@@ -43,7 +42,7 @@ internal static partial class Effects
     [GeneratedRegex("\\.[0-9a-f]{8}\\.tmp")]
     private static partial Regex Temporary();
 
-    [GeneratedRegex("^\\d+ +(\\w+)\\((.*)$")]
+    [GeneratedRegex("^(\\w+)\\((.*)$")]
     private static partial Regex Call();
 
     [GeneratedRegex("\"((?:[^\"\\\\]|\\\\.)*)\"")]

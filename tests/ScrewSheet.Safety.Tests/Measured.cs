@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using ScrewSheet.TestKit;
 
 namespace ScrewSheet.Safety.Tests;
 
@@ -15,7 +16,7 @@ internal sealed record Measured(int Status, TimeSpan Time, long Peak, string Sai
     /// <summary>Runs the product; ends it where it takes longer than the patience or far too much memory.</summary>
     public static Measured Run(string folder, TimeSpan patience, params string[] args)
     {
-        ProcessStartInfo start = new(Watched.Product, args) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = folder };
+        ProcessStartInfo start = new(BuiltPrograms.At("ScrewSheet.Terminal", "screwsheet"), args) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = folder };
         Stopwatch watch = Stopwatch.StartNew();
         using Process process = Process.Start(start)!;
         Task<string> output = First(process.StandardOutput), error = First(process.StandardError);

@@ -1,12 +1,12 @@
-using System.Diagnostics;
 using System.Text.RegularExpressions;
+using ScrewSheet.TestKit;
 
 namespace ScrewSheet.Safety.Tests;
 
 /// <summary>What the system is asked for when a file is saved, as strace sees it: the order on which safety in a loss of power rests.</summary>
 public sealed class SavingTrace : IDisposable
 {
-    private static readonly string Saver = Path.Combine(TestKit.GoldenFile.Root, ".artifacts/bin/ScrewSheet.Saver", Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)), "ScrewSheet.Saver");
+    private static readonly string Saver = BuiltPrograms.At("ScrewSheet.Saver", "ScrewSheet.Saver");
 
     private readonly string folder = Directory.CreateTempSubdirectory("screwsheet-trace-").FullName;
 
@@ -28,34 +28,13 @@ public sealed class SavingTrace : IDisposable
 
     private List<string> Saved()
     {
-        string trace = Path.Combine(folder, "trace");
-        ProcessStartInfo info = new("strace", ["-f", "-y", "-s", "16", "-o", trace, "-e", "trace=open,openat,flock,write,pwrite64,writev,pwritev,fchmod,chmod,fsync,fdatasync,rename,renameat,renameat2,link,linkat,unlink,unlinkat", Saver, "once", Book]);
-        info.Environment["DOTNET_EnableDiagnostics"] = "0";
-        using (Process process = Process.Start(info)!)
-        {
-            process.WaitForExit();
-            Assert.Equal(0, process.ExitCode);
-        }
+        IReadOnlyList<string> calls = Watched.Calls(folder, ["-y", "-s", "16", "-e", "trace=open,openat,flock,write,pwrite64,writev,pwritev,fchmod,chmod,fsync,fdatasync,rename,renameat,renameat2,link,linkat,unlink,unlinkat"], [Saver, "once", Book]);
         List<string> steps = [];
-        foreach (string line in Whole(File.ReadAllLines(trace)).Where(line => line.Contains(folder, StringComparison.Ordinal)))
+        foreach (string line in calls.Where(line => line.Contains(folder, StringComparison.Ordinal)))
         {
             if (Step(line) is { } step && step != steps.LastOrDefault()) steps.Add(step);
         }
         return steps;
-    }
-
-    /// <summary>The calls, each put together where another thread came in between.</summary>
-    private static IEnumerable<string> Whole(IEnumerable<string> lines)
-    {
-        Dictionary<string, string> begun = [];
-        foreach (string line in lines)
-        {
-            string[] parts = line.Split(' ', 2, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-            if (parts.Length < 2) continue;
-            if (parts[1].EndsWith("<unfinished ...>", StringComparison.Ordinal)) begun[parts[0]] = parts[1][..^"<unfinished ...>".Length];
-            else if (Regex.Match(parts[1], @"^<\.\.\. \w+ resumed>(.*)$") is { Success: true } rest) yield return begun.GetValueOrDefault(parts[0]) + rest.Groups[1].Value;
-            else yield return parts[1];
-        }
     }
 
     private string? Step(string call)

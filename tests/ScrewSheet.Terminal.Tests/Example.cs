@@ -1,4 +1,6 @@
 using ScrewSheet.Workbooks.Diagnostics;
+using ScrewSheet.Workbooks.Format;
+using ScrewSheet.Workbooks.Model;
 using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Terminal.Tests;
@@ -21,6 +23,9 @@ internal static class Example
         B6 strong => moment < 500 N·m gives holds
 
         """;
+
+    /// <summary>A workbook that can be read.</summary>
+    public static Workbook Read(string text) => Assert.IsType<WorkbookRead>(WorkbookText.Read(text)).Workbook;
 
     /// <summary>All well.</summary>
     public static FakeCalculator Fine => new FakeCalculator()

@@ -11,7 +11,7 @@ public sealed class HandoutPagesTests
     [InlineData("standard-drop", "standard-drop-blanks.html", "--blanks", "--author", "Winter course", "--date", "2026-12-05")]
     public void TheHandout_IsWhatTheProgramWrites(string workbook, string page, params string[] options)
     {
-        using Session session = new() { Calculator = Composition.Calculator() };
+        using Session session = new() { Calculator = Calculators.OfThread };
         string output = session.At(page);
         int status = session.Run(["handout", Path.Combine(GoldenFile.Root, "workbooks", workbook + ".screwsheet"), "-o", output, .. options]);
         Assert.Equal(("", 0), (session.Error, status));

@@ -44,13 +44,14 @@ internal sealed class Binder(FunctionLibrary library)
     public IReadOnlyList<Shape> Bind(IReadOnlyList<(ResolvedExpression Expression, ImmutableArray<CellType> Slots)> wanted, IReadOnlyDictionary<string, OwnFunction> own)
     {
         if (known.Count > MaximumShapes) known.Clear();
-        Dictionary<(string, TypeList), int> missing = [];
+        HashSet<(string, TypeList)> missing = [];
         List<(ResolvedExpression, ImmutableArray<CellType>)> toBind = [];
         foreach (var (expression, slots) in wanted)
         {
             var key = KeyOf(expression, slots);
-            if (!known.ContainsKey(key) && !missing.ContainsKey(key) && MayBind(expression)) missing.Add(key, toBind.Count);
-            if (missing.Count > toBind.Count) toBind.Add((expression, slots));
+            if (known.ContainsKey(key) || missing.Contains(key) || !MayBind(expression)) continue;
+            missing.Add(key);
+            toBind.Add((expression, slots));
         }
         for (int from = 0; from < toBind.Count; from += PerTree) BindTogether(toBind.GetRange(from, Math.Min(PerTree, toBind.Count - from)), own);
         return [.. wanted.Select(item => known.GetValueOrDefault(KeyOf(item.Expression, item.Slots)) ?? new Shape { Origin = item.Expression, Fault = BindingFaults.TooManyShapes() })];

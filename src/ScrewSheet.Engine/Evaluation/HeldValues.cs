@@ -11,7 +11,7 @@ internal sealed class HeldValues
     /// <summary>The most values a workbook may hold; one is as large as a number.</summary>
     public const long Most = 20_000_000;
 
-    private const int OfRecord = 32, CharactersOfValue = 4;
+    private const int OfRecord = 32;
 
     private readonly Dictionary<Type, PropertyInfo[]> parts = [];
     private long all;
@@ -25,14 +25,7 @@ internal sealed class HeldValues
         if (!ReferenceEquals(before, after)) all += SizeOf(after) - SizeOf(before);
     }
 
-    private long SizeOf(CellValue? value) => value switch
-    {
-        SeriesValue series => series.Value.Count,
-        TextSeriesValue texts => texts.Value.Count,
-        TextValue text => text.Value.Length / CharactersOfValue,
-        RecordValue record => OfRecord + PartsOf(record.Value),
-        _ => 0,
-    };
+    private long SizeOf(CellValue? value) => value is RecordValue record ? OfRecord + PartsOf(record.Value) : ValueSize.Of(value);
 
     private long PartsOf(object record)
     {

@@ -79,7 +79,7 @@ internal sealed class NameIndex
 
     public IEnumerable<string> SheetsWith(string name) => sheets.Where(sheet => sheet.Value.ContainsKey(name) || columns.ContainsKey((sheet.Key, name))).Select(sheet => sheet.Key);
 
-    public IEnumerable<string> On(string sheet) => 
+    public IEnumerable<string> On(string sheet) =>
         (sheets.TryGetValue(sheet, out var names) ? (IEnumerable<string>)names.Keys : []).Concat(columnNames.GetValueOrDefault(sheet) ?? []);
 
     public void Add(CellId id, string name)

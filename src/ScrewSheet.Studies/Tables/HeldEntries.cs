@@ -6,7 +6,7 @@ namespace ScrewSheet.Studies.Tables;
 /// <param name="most">The most it may hold; one is as large as a number.</param>
 internal sealed class HeldEntries(long most)
 {
-    private const int OfEntry = 16, OfFault = 64, CharactersOfValue = 4;
+    private const int OfEntry = 16, OfFault = 64;
 
     private long held;
 
@@ -20,14 +20,7 @@ internal sealed class HeldEntries(long most)
         if (size > 0 && Interlocked.Add(ref held, size) > most) throw new NoRoom();
     }
 
-    private static long SizeOf(CellValue value) => OfEntry + value switch
-    {
-        TextValue text => text.Value.Length / CharactersOfValue,
-        SeriesValue series => series.Value.Count,
-        TextSeriesValue texts => texts.Value.Count,
-        RecordValue => OfFault,
-        _ => 0,
-    };
+    private static long SizeOf(CellValue value) => OfEntry + (value is RecordValue ? OfFault : ValueSize.Of(value));
 }
 
 /// <summary>A table would hold too much; caught where the table is asked for.</summary>

@@ -13,7 +13,7 @@ internal sealed class Disk(TimeSpan patience) : IDisk
     public bool Exists(string path) => Path.Exists(path) || new FileInfo(path).LinkTarget is not null;
 
     /// <inheritdoc/>
-    public string Target(string path) => File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
+    public string Target(string path) => FilePlace.Target(path);
 
     /// <inheritdoc/>
     public byte[] Read(string path) => BoundedRead.All(path);

@@ -39,17 +39,12 @@ internal sealed class Outputs(string folder)
     {
         if (givens.Count == 0 || results.Count == 0) return;
         string shown = string.Join(", ", results.TakeLast(Shown).Select(result => result.Name));
-        foreach (Item given in givens.Take(1))
-        {
-            string vary = string.Create(CultureInfo.InvariantCulture, $"{given.Name}: {given.Value:R} {given.Unit} to {given.Value * 1.02:R} {given.Unit} over 3000 steps");
-            Print(name, "what-if", workbook, "--vary", vary, "--show", shown, "--format", "csv");
-        }
-        foreach (Item result in results.TakeLast(1))
-        {
-            Print(name, "uncertainty", workbook, "--cell", result.Name, "--samples", "20000", "--format", "json");
-            foreach (Item given in givens.Take(2))
-                Print(name, "solve", workbook, "--cell", result.Name, "--by", given.Name, "--equals", string.Create(CultureInfo.InvariantCulture, $"{result.Value * 1.01:R} {result.Unit}"));
-        }
+        Item given = givens[0], result = results[^1];
+        string vary = string.Create(CultureInfo.InvariantCulture, $"{given.Name}: {given.Value:R} {given.Unit} to {given.Value * 1.02:R} {given.Unit} over 3000 steps");
+        Print(name, "what-if", workbook, "--vary", vary, "--show", shown, "--format", "csv");
+        Print(name, "uncertainty", workbook, "--cell", result.Name, "--samples", "20000", "--format", "json");
+        foreach (Item by in givens.Take(2))
+            Print(name, "solve", workbook, "--cell", result.Name, "--by", by.Name, "--equals", string.Create(CultureInfo.InvariantCulture, $"{result.Value * 1.01:R} {result.Unit}"));
     }
 
     private void Print(string name, params string[] arguments)

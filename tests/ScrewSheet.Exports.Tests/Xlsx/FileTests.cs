@@ -21,6 +21,7 @@ public sealed class FileTests
     public void NoPart_HoldsAMoment()
     {
         using ZipArchive parts = Parts(ExportedBook.Of(Made));
+        // the first day that can stand in a package: common practice, no source
         Assert.All(parts.Entries, part => Assert.Equal(new DateTime(1980, 1, 1), part.LastWriteTime.DateTime));
         Assert.Equal(["A title", "Somebody"], Root(parts, Assert.Single(parts.Entries, part => part.FullName.Contains("core", StringComparison.Ordinal)).FullName).Elements().Select(element => element.Value));
     }
@@ -56,6 +57,7 @@ public sealed class FileTests
     [Fact]
     public void CommentsInTheLastColumn_HaveAPlace()
     {
+        // XFD, the 16,384th, is the last column: common practice, no source
         ExportedBook book = ExportedBook.Of("XFD1 x = 2\nXFD99999 twice => x * 2\n");
         Assert.Equal("=> x * 2", book.Open().GetSheet("S").GetRow(99_998).GetCell(16_383).CellComment.String.String);
         Assert.Empty(book.Problems());

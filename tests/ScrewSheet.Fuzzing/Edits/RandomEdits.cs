@@ -49,7 +49,15 @@ internal static class RandomEdits
     /// <summary>Both books must change, or neither.</summary>
     private static (Session, string) Both(Session before, Session after, SlowSession slow, string what, Action<SlowBook> edit)
     {
-        if (!ReferenceEquals(before.Workbook, after.Workbook)) slow.Do(edit);
+        if (!ReferenceEquals(before.Workbook, after.Workbook))
+        {
+            slow.Do(edit);
+            return (after, what);
+        }
+        SlowBook tried = slow.Now.Copy();
+        edit(tried);
+        tried.TakeHalfRuns(before.Workbook);
+        Target.Promise(tried.Difference(before.Workbook) is null, $"{what} is not done");
         return (after, what);
     }
 
@@ -60,6 +68,7 @@ internal static class RandomEdits
         Session after = GridEdits.Commit(there, entry, out Fault? fault);
         bool taken = cell.Name is not null && slow.Now.IsTaken(there.At, cell.Name);
         Target.Promise(fault is not null == taken, $"{entry} in {there.At}: {fault?.Sentence ?? "no fault"}");
+        if (fault is not null) return (after, $"type {entry} in {there.At}, refused");
         return Both(there, after, slow, $"type {entry} in {there.At}", book => book.Set(there.At, cell));
     }
 
@@ -145,6 +154,7 @@ internal static class RandomEdits
         string name = Names[random.Next(Names.Length)];
         Workbook renamed = Renaming.Cell(there.Workbook, there.At, name, out Fault? fault);
         Target.Promise(fault is not null == slow.Now.IsTaken(there.At, name), $"{there.At} renamed {name}: {fault?.Sentence ?? "no fault"}");
+        if (fault is not null) return (there, "rename refused");
         return Both(there, there.Changed(renamed, "renaming"), slow, $"rename {there.At} {name}", book => book.Rename(there.At, name));
     }
 
@@ -153,7 +163,8 @@ internal static class RandomEdits
         string name = SheetNames[random.Next(SheetNames.Length)];
         Workbook renamed = Renaming.Sheet(there.Workbook, there.SheetName, name, out Fault? fault);
         Target.Promise(fault is not null == (name != there.SheetName && slow.Now.Sheets.Contains(name)), $"{there.SheetName} renamed {name}: {fault?.Sentence ?? "no fault"}");
-        return Both(there, fault is null ? (there with { SheetName = name }).Changed(renamed, "renaming") : there, slow, $"sheet {there.SheetName} renamed {name}", book => book.RenameSheet(there.SheetName, name));
+        if (fault is not null) return (there, "sheet refused");
+        return Both(there, (there with { SheetName = name }).Changed(renamed, "renaming"), slow, $"sheet {there.SheetName} renamed {name}", book => book.RenameSheet(there.SheetName, name));
     }
 
     private static (Session, string) AddSheet(Random random, Session there, SlowSession slow)

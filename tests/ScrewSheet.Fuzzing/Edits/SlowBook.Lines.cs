@@ -32,6 +32,7 @@ internal sealed partial class SlowBook
     /// <summary>Rows, or columns, moved past others.</summary>
     public void Move(string sheet, bool rows, int first, int last, int by)
     {
+        if (by == 0 || first + by < 1) return; // nowhere, or out of the sheet
         List<int> lines = All(), moved = lines.GetRange(first - 1, last - first + 1);
         lines.RemoveRange(first - 1, moved.Count);
         lines.InsertRange(first - 1 + by, moved);

@@ -107,7 +107,7 @@ internal sealed partial class SlowBook
     private bool IsHalfRun(CellId id, string text)
     {
         List<SlowReference> all = SlowText.References(text, Sheets);
-        return Enumerable.Range(0, all.Count).Any(i => all[i].Corner == 1 && ((all[i].Address is null) != (all[i + 1].Address is null) || (all[i].Sheet ?? id.Sheet) != (all[i + 1].Sheet ?? id.Sheet)));
+        return Enumerable.Range(0, all.Count).Any(i => all[i].Corner == 1 && i + 1 < all.Count && ((all[i].Address is null) != (all[i + 1].Address is null) || (all[i].Sheet ?? id.Sheet) != (all[i + 1].Sheet ?? id.Sheet)));
     }
 
     /// <summary>The address as a name that no cell has.</summary>

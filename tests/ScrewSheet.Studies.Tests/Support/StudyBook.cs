@@ -14,20 +14,23 @@ internal sealed class StudyBook
 {
     public static FunctionLibrary Library { get; } = FunctionLibrary.Of(typeof(Mechanics.Falls.FallFactors).Assembly, typeof(Statistics.SampleStatistics).Assembly);
 
+    // one of each for each thread: what they found out about the library is the same for every workbook
+    private static readonly ThreadLocal<(Calculator Calculator, StudyRunner Runner)> Shared = new(() => (new Calculator(Library), new StudyRunner(Library, 2)));
+
     private StudyBook(Calculation calculation) => Calculation = calculation;
 
     public Calculation Calculation { get; }
 
     public Workbook Workbook => Calculation.Workbook;
 
-    public StudyRunner Runner { get; init; } = new(Library, 2);
+    public StudyRunner Runner => Shared.Value.Runner;
 
     /// <summary>A workbook of one sheet S (or with its own lines from <c>screwsheet 1</c> on), cells one a line.</summary>
     public static StudyBook Of(params string[] lines)
     {
         string text = string.Join('\n', lines) + "\n";
         if (!text.StartsWith("screwsheet", StringComparison.Ordinal)) text = "screwsheet 1\n\nsheet S\n" + text;
-        return new StudyBook(new Calculator(Library).Calculate(Assert.IsType<WorkbookRead>(WorkbookText.Read(text)).Workbook));
+        return new StudyBook(Shared.Value.Calculator.Calculate(Assert.IsType<WorkbookRead>(WorkbookText.Read(text)).Workbook));
     }
 
     public CellResult this[string name] => Calculation.Cells[CellNaming.Find(Workbook, At(name), null, out _)!.Value];

@@ -9,6 +9,9 @@ namespace ScrewSheet.Studies.Tests.Tables;
 /// <summary>What cannot be done is said in one sentence each.</summary>
 public sealed class BadInputTests
 {
+    [Fact]
+    public void ATableOfVeryManyFaults_IsRefused() => Assert.Equal(6403, StudyBook.Of("B1 a = 1", "B2 wrong => Sqrt(-a)").Table("wrong", StudyMethod.Automatic, "a: 1 to 200000 step 1").Fault?.Code);
+
     private const string Book = """
         screwsheet 1
         sheet S

@@ -50,6 +50,13 @@ public sealed class UncertaintyTests
     }
 
     [Fact]
+    public void MoreUncertainGivensThanAStudyTakes_AreRefused()
+    {
+        StudyBook sheet = StudyBook.Of(["column A a", .. Enumerable.Range(1, 501).Select(i => $"A{i} = 1 ± 1"), "B1 total => Sum(a)"]);
+        Assert.Equal(6402, sheet.Runner.Uncertainty(sheet.Calculation, new UncertaintyRequest { Cell = StudyBook.At("total") }).Fault?.Code);
+    }
+
+    [Fact]
     public void AProduct_HasTheSpreadItsFactorsGive()
     {
         UncertaintyReport report = Of("moment");

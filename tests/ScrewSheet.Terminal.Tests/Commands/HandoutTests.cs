@@ -122,7 +122,7 @@ public sealed class HandoutTests
         Assert.Contains("The plot at F2 is not drawn: no what-if table stands at D2.", File.ReadAllText(session.At("out.md")), StringComparison.Ordinal);
     }
 
-    private static Session Real() => new() { Calculator = Composition.Calculator() };
+    private static Session Real() => new() { Calculator = Calculators.OfThread };
 
     private static int Write(Session session, string text, string name, params string[] options) => session.Run(["handout", session.File("w.screwsheet", text), "-o", session.At(name), .. options]);
 }

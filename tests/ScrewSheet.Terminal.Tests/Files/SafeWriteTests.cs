@@ -79,6 +79,7 @@ public sealed class SafeWriteTests : IDisposable
     [Fact]
     public void ANameAsLongAsTheSystemAllows_CanBeSavedAgain()
     {
+        // 254 bytes; Linux takes 255 (NAME_MAX in limits.h), from memory
         string path = At(new string('ä', 127));
         SafeWrite.Create(path, "old"u8.ToArray());
         SafeWrite.Replace(path, "old"u8.ToArray(), "new"u8.ToArray());

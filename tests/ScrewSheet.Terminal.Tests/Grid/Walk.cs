@@ -54,7 +54,7 @@ internal sealed class Walk : IDisposable
     /// <summary>The program ends without the reader having left, as when it is killed once the journal is written; then it begins anew.</summary>
     public Walk Again(bool withFile = true)
     {
-        Program.Dispose();
+        Settle().Program.Dispose();
         Program = Start(withFile ? At("book.screwsheet") : null);
         Program.Handle(new Resize(State.Width, State.Height));
         return Settle();

@@ -31,7 +31,7 @@ public sealed class CharacterTests
     }
 
     [Fact]
-    public void LettersMarksSignsAndPictures_AreLeftAlone()
+    public void LettersDigitsSignsAndCurrencies_AreLeftAlone()
     {
         for (int code = 0x20; code < 0x30000; code++)
         {

@@ -120,8 +120,8 @@ public sealed class CommandLineTests
         "run BOOK --set given={0}", "run BOOK --set text={0}", "check {0}", "keep {0}", "what-if BOOK --vary {0} --show twice", "what-if BOOK --vary given:{0} --show twice", "what-if BOOK --vary given:1kN,2kN --show {0}",
         "solve BOOK --cell {0} --equals 1 --by given", "solve BOOK --cell twice --equals {0} --by given", "solve BOOK --cell twice --equals 1 --by {0}", "solve BOOK --cell twice --equals 1 --by given --between {0} --and {0}",
         "uncertainty BOOK --cell {0}", "uncertainty BOOK --cell twice --samples {0}", "uncertainty BOOK --cell twice --seed {0}", "functions {0}", "functions {0} {0}", "new {0}/{0}", "new BOOK --from {0}",
-        "export BOOK -o {0}", "export BOOK -o {0}/x.csv --sheet {0}", "export BOOK -o out.csv --table {0}", "export BOOK -o out.csv --table {0}.D40", "handout BOOK -o {0}", "handout BOOK -o {0}/x.html",
-        "diff {0} BOOK", "diff {0} {0}", "diff --git {0} a b c {0} d e", "merge {0} {0} {0} -o {0}", "merge BOOK {0} BOOK -o x", "review BOOK --cell {0} --by KM --date 2026-11-25", "review BOOK --cell twice --by {0} --date 2026-11-25", "review BOOK --cell twice --by KM --date {0}",
+        "export BOOK -o {0}", "export BOOK -o {0}/x.csv --sheet {0}", "export BOOK -o OUT/out.csv --table {0}", "export BOOK -o OUT/out.csv --table {0}.D40", "handout BOOK -o {0}", "handout BOOK -o {0}/x.html",
+        "diff {0} BOOK", "diff {0} {0}", "diff --git {0} a b c {0} d e", "merge {0} {0} {0} -o {0}", "merge BOOK {0} BOOK -o OUT/x", "review BOOK --cell {0} --by KM --date 2026-11-25", "review BOOK --cell twice --by {0} --date 2026-11-25", "review BOOK --cell twice --by KM --date {0}",
         "import {0} --into BOOK --sheet X", "import BOOK --into {0} --sheet X", "import BOOK --into BOOK --sheet {0}", "import BOOK --into BOOK --sheet X --decimal {0}", "import BOOK --into BOOK --sheet X --header {0}",
     ];
 
@@ -133,7 +133,7 @@ public sealed class CommandLineTests
         {
             using Desk desk = new(kind);
             string book = desk.File("small.screwsheet", "screwsheet 1\nsheet Hostile\nA1 given = 3 kN ± 1 kN\nA2 twice => 2 * given\nA3 text = \"a\"\nwhat-if D40\n  vary given: 1 kN, 2 kN\n  show twice\n");
-            desk.Text([.. line.Split(' ').Select(word => word.Replace("{0}", HostileText.InALine(desk.Hostile).Replace("\0", "", StringComparison.Ordinal), StringComparison.Ordinal).Replace("BOOK", book, StringComparison.Ordinal))]);
+            desk.Text([.. line.Split(' ').Select(word => word.Replace("OUT", Path.GetDirectoryName(book)!, StringComparison.Ordinal).Replace("{0}", HostileText.InALine(desk.Hostile).Replace("\0", "", StringComparison.Ordinal), StringComparison.Ordinal).Replace("BOOK", book, StringComparison.Ordinal))]);
         }
     }
 

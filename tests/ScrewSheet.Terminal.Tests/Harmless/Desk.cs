@@ -34,7 +34,7 @@ internal sealed class Desk : IDisposable
     /// <summary>A name that holds the text.</summary>
     public string Named(string ending) => Path.Combine(folder, HostileText.InAName(Hostile) + ending);
 
-    /// <summary>Runs a command line in plain and in colour; gives what stands on the output stream.</summary>
+    /// <summary>Runs a command line; gives what stands on both streams.</summary>
     public string Text(params string[] arguments)
     {
         string what = arguments[0] + " " + string.Join(' ', arguments.Skip(1).Where(argument => !argument.StartsWith('/')));
@@ -86,7 +86,7 @@ internal sealed class Desk : IDisposable
     private (string Output, string Error) Run(string[] arguments, bool colour = false)
     {
         using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
-        int status = Program.Run(arguments, new Shell { Output = output, Error = error, Width = Width, Colour = colour, Calculator = () => new EngineCalculator(Walk.Library), Shipped = folder });
+        int status = Program.Run(arguments, new Shell { Output = output, Error = error, Width = Width, Colour = colour, Calculator = () => Calculators.OfThread, Shipped = folder });
         Assert.InRange(status, 0, 2);
         return (output.ToString(), error.ToString());
     }

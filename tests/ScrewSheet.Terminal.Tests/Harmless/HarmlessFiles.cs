@@ -14,7 +14,7 @@ namespace ScrewSheet.Terminal.Tests.Harmless;
 /// <summary>Reads what the program wrote as other programs do and gives back its words; fails where anything in it would be obeyed.</summary>
 internal static partial class HarmlessFiles
 {
-    // what a spreadsheet program takes for the beginning of a formula, narrow and wide, and the tab and returns that some strip first
+    // what a spreadsheet program takes for the beginning of a formula, narrow and wide, and the tab and returns that some strip first: common practice, no source
     private const string FormulaSigns = "=+-@\t\r\n＝＋－＠";
 
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -90,6 +90,7 @@ internal static partial class HarmlessFiles
             Assert.Empty(part.Descendants(Main + "hyperlink"));
             foreach (XElement formula in part.Descendants().Where(element => element.Name.LocalName is "f" or "definedName" or "formula1" or "formula2" or "formula"))
                 Assert.Empty(HostileBook.Found(InQuotes().Replace(formula.Value, "")));
+            // names of sheets: ECMA-376, Part 1, 18.2.19; the letters left out: common practice, no source
             foreach (XElement sheet in part.Descendants(Main + "sheet")) Assert.Matches(@"^(?!')[^\[\]:*?/\\]{1,31}(?<!')$", sheet.Attribute("name")!.Value);
             foreach (XElement name in part.Descendants(Main + "definedName")) Assert.Matches(@"^[\p{L}_][\p{L}\p{Nd}_.]*$", name.Attribute("name")!.Value);
             foreach (XElement cell in part.Descendants(Main + "c")) Cell(cell, shared, quoted);

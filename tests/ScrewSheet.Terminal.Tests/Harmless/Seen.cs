@@ -5,8 +5,8 @@ namespace ScrewSheet.Terminal.Tests.Harmless;
 
 /// <summary>
 /// What must never reach a reader, by the lists of the Unicode Character Database and not by the program's own:
-/// controls, surrogates, line and paragraph separators (UnicodeData.txt, General_Category Cc, Cs, Zl, Zp), Bidi_Control (PropList.txt),
-/// Default_Ignorable_Code_Point (DerivedCoreProperties.txt), interlinear annotation, noncharacters. Unicode Standard Annex 44.
+/// controls, surrogates, private use, line and paragraph separators (UnicodeData.txt, General_Category Cc, Cs, Co, Zl, Zp), the braille pattern without dots, Bidi_Control
+/// (PropList.txt), Default_Ignorable_Code_Point (DerivedCoreProperties.txt), interlinear annotation, noncharacters. Unicode Standard Annex 44; the lists themselves from memory.
 /// </summary>
 internal static partial class Seen
 {
@@ -16,7 +16,7 @@ internal static partial class Seen
         (0x061C, 0x061C), (0x200E, 0x200F), (0x202A, 0x202E), (0x2066, 0x2069),
         (0x00AD, 0x00AD), (0x034F, 0x034F), (0x115F, 0x1160), (0x17B4, 0x17B5), (0x180B, 0x180F), (0x200B, 0x200F), (0x2060, 0x206F), (0x3164, 0x3164),
         (0xFE00, 0xFE0F), (0xFEFF, 0xFEFF), (0xFFA0, 0xFFA0), (0xFFF0, 0xFFFB), (0x1BCA0, 0x1BCA3), (0x1D173, 0x1D17A), (0xE0000, 0xE0FFF),
-        (0xFDD0, 0xFDEF),
+        (0xFDD0, 0xFDEF), (0xE000, 0xF8FF), (0x2800, 0x2800),
     ];
 
     /// <summary>All code points that must not be shown as themselves.</summary>

@@ -19,13 +19,13 @@ internal static partial class PlainSentence
     public static string? Problem(Fault fault, string written)
     {
         string sentence = fault.Sentence;
-        if (sentence.Length is < 12 or > Longest || !sentence.Contains(' ') || sentence[^1] is not ('.' or '?' or '…')) return "it is no sentence";
+        if (sentence.Length is < 12 or > Longest || !sentence.Contains(' ') || sentence[^1] is not ('.' or '?')) return "it is no sentence";
         if (VisibleText.Of(sentence) != sentence) return "it holds a character no reader sees";
         if (Places.FirstOrDefault(place => sentence.Contains(place, StringComparison.Ordinal)) is { } place) return $"it names {place}";
         return Machinery().Matches(sentence).FirstOrDefault(match => !written.Contains(match.Value, StringComparison.Ordinal)) is { } match ? $"it speaks of {match.Value}" : null;
     }
 
     // names of the runtime, of the compiler and of what stands in for the library while binding; traces and rooted paths
-    [GeneratedRegex(@"\b(System|Microsoft|UnitsNet|ScrewSheet|Roslyn|CodeAnalysis|Exception|Nullable|Int32|Double|Boolean|String|Object|IOperation|Quantity|Lib|StackTrace)\b|CS\d{4}|\bat [A-Z]\w+\.|`\d|(?<![\w.])/(usr|tmp|home|root|etc|work|opt|proc)\b|[A-Z]:\\")]
+    [GeneratedRegex(@"\b(System|Microsoft|UnitsNet|ScrewSheet|Roslyn|CodeAnalysis|Exception|Nullable|Int32|Double|Boolean|String|Object|IOperation|Quantity|Lib|StackTrace)\b|CS\d{4}|\bat [A-Z]\w+\.|`\d|(?<![\w.])/(usr|tmp|home|root|etc|opt|proc|var)\b|[A-Z]:\\")]
     private static partial Regex Machinery();
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ScrewSheet.Saver;
 using ScrewSheet.Terminal;
 using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Grid.Recovery;
@@ -7,7 +8,7 @@ using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Workbooks.Format;
 using ScrewSheet.Workbooks.Model;
 
-// saves without end and says each number once it is on the disk: "save FILE FROM" a file in the place of the one before, "journal FOLDER" entries into a journal, "once FILE" a single time
+// saves without end and says each number once it is on the disk: "save FILE FROM" a file in the place of the one before, "journal FOLDER whole|added" entries into a journal, "once FILE" a single time
 string place = args[1];
 // where nobody kills it, it ends by itself
 long end = Environment.TickCount64 + 60_000;
@@ -30,7 +31,7 @@ switch (args[0])
         return 1;
 
     case "journal":
-        using (JournalKeeper keeper = new(new Journals(place, small: args.Length > 2 ? 0 : Journals.SmallText), _ => { }))
+        using (JournalKeeper keeper = new(new Journals(place, small: args[2] == "added" ? 0 : Journals.SmallText), _ => { }))
         {
             Session session = Session.Open(NewWorkbook.Empty("killed"), null, ReadOnlyMemory<byte>.Empty);
             for (int number = 1; Environment.TickCount64 < end; number++)
@@ -63,5 +64,4 @@ static void Say(string line)
     output.Write(Encoding.UTF8.GetBytes(line + "\n"));
 }
 
-// a text that tells which it is and where it ends
-static byte[] Text(int number) => Encoding.UTF8.GetBytes($"number {number}\n{string.Concat(Enumerable.Range(0, 3000).Select(i => $"line {i} of {number}\n"))}end {number}\n");
+static byte[] Text(int number) => Encoding.UTF8.GetBytes(NumberedText.Of(number));

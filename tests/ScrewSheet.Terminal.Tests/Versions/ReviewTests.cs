@@ -190,12 +190,12 @@ public sealed class ReviewTests
     public void MarksPutOnAndTakenAway_LeaveTheFileAsItWas()
     {
         string text = Text.Replace("C2 Torque", "// twice the same\n// twice the same\nC2 Torque", StringComparison.Ordinal);
-        Workbook workbook = Read(text);
+        Workbook workbook = Example.Read(text);
         CellId[] cells = [new("Work", new CellAddress(3, 2)), new("Work", new CellAddress(3, 4)), new("Work", new CellAddress(3, 7))];
         Workbook marked = new Reviews(Engine.Calculate(workbook)).Mark(cells, "KM", "2026-11-25", out var left);
         Assert.Equal(cells[2], Assert.Single(left));
         Assert.Equal(0, Reviews.Unattached(marked));
-        Workbook again = Read(System.Text.Encoding.UTF8.GetString(WorkbookText.Write(marked)));
+        Workbook again = Example.Read(System.Text.Encoding.UTF8.GetString(WorkbookText.Write(marked)));
         Assert.Equal([cells[0], cells[1]], new Reviews(Engine.Calculate(again)).Overview().Marks.Keys.Order(Comparer<CellId>.Create((one, other) => one.Address.CompareTo(other.Address))));
         Assert.Equal(2, new Reviews(Engine.Calculate(marked)).Tally().Reviewed);
         Assert.Equal(again.Sheets.Sum(sheet => sheet.Reserved.Length), marked.Sheets.Sum(sheet => sheet.Reserved.Length));
@@ -208,15 +208,13 @@ public sealed class ReviewTests
     public void OfSeveralMarks_TheOneNamedGoes()
     {
         CellId cell = new("Work", new CellAddress(3, 2));
-        Workbook one = new Reviews(Engine.Calculate(Read(Text))).Mark(cell, "KM", "2026-11-25", out _);
+        Workbook one = new Reviews(Engine.Calculate(Example.Read(Text))).Mark(cell, "KM", "2026-11-25", out _);
         Workbook both = new Reviews(Engine.Calculate(one)).Mark(cell, "AB", "2026-11-26", out _);
         ReviewMark first = new Reviews(Engine.Calculate(both)).Of(cell)[0].Mark;
         Assert.Equal("KM", first.Initials);
         Workbook left = Reviews.Without(both, [cell], first);
         Assert.Equal("AB", Assert.Single(new Reviews(Engine.Calculate(left)).Of(cell)).Mark.Initials);
     }
-
-    private static Workbook Read(string text) => Assert.IsType<WorkbookRead>(WorkbookText.Read(text)).Workbook;
 
     [Theory]
     [InlineData("peak", "KM", "2026-11-25", "Givens.B1 cannot be marked as reviewed. Mark a result that has a value. Nothing was written.")]

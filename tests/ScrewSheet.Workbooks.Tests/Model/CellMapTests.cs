@@ -4,7 +4,7 @@ using ScrewSheet.Workbooks.Model;
 namespace ScrewSheet.Workbooks.Tests.Model;
 
 /// <summary>The cells of a sheet against a dictionary that is copied at every change.</summary>
-public class CellMapTests
+public sealed class CellMapTests
 {
     private static readonly Gen<(int Column, int Row, bool Takes)> Change = Gen.Select(Gen.Int[1, 8], Gen.Int[1, 40], Gen.Int[0, 3], (column, row, what) => (column, row, what == 0));
 
@@ -36,7 +36,7 @@ public class CellMapTests
         }, iter: 100);
 
     [Fact]
-    public void With_TakesACellThatDiffersInItsLineAlone()
+    public void With_TakesTheVeryCellItIsGiven_ThoughAnEqualOneIsThere()
     {
         Cell cell = new() { Address = new CellAddress(1, 1), Content = new NoteContent("note") }, same = cell with { };
         Assert.Equal(cell, same);

@@ -7,22 +7,23 @@ using ScrewSheet.Exports.Xlsx.Pages;
 namespace ScrewSheet.Exports.Xlsx.Afterwards;
 
 /// <summary>
-/// Copies the part of a sheet (ECMA-376, Part 1, 18.3) node by node and puts values into its cells and the relation to its drawing where it belongs. Both the part and the page
+/// Copies the part of a sheet (ECMA-376, Part 1, 18.3) node by node and puts values into its cells and the relations to its drawings where they belong. Both the part and the page
 /// go row by row, so that one pass is enough and nothing but the cell at hand is held.
 /// </summary>
 /// <param name="page">What the sheet shows.</param>
-/// <param name="drawing">The relation to its charts, or null.</param>
-internal sealed class PresentValues(Page page, string? drawing)
+/// <param name="charts">The relation to its charts, or null.</param>
+/// <param name="comments">The relation to the boxes of its comments, or null.</param>
+internal sealed class PresentValues(Page page, string? charts, string? comments)
 {
     private const string Relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static readonly string Main = Markup.S.NamespaceName;
 
     // what may stand after a drawing, in the order of the standard
-    private static readonly string[] AfterDrawing = ["legacyDrawing", "legacyDrawingHF", "picture", "oleObjects", "controls", "webPublishItems", "tableParts", "extLst"];
+    private static readonly string[] AfterDrawing = ["legacyDrawingHF", "picture", "oleObjects", "controls", "webPublishItems", "tableParts", "extLst"];
 
     private readonly IEnumerator<PageCell> valued = page.Cells.Where(IsValued).GetEnumerator();
     private string? next;
-    private bool isDrawn = drawing is null;
+    private bool isDrawn;
 
     /// <summary>Copies it.</summary>
     /// <exception cref="InvalidOperationException">A cell of the page is not in the part.</exception>
@@ -90,9 +91,13 @@ internal sealed class PresentValues(Page page, string? drawing)
 
     private void Draw(string prefix, XmlWriter writer)
     {
-        writer.WriteStartElement(prefix, "drawing", Main);
-        writer.WriteAttributeString("r", "id", Relations, drawing);
-        writer.WriteEndElement();
+        foreach ((string element, string? relation) in ((string, string?)[])[("drawing", charts), ("legacyDrawing", comments)])
+        {
+            if (relation is null) continue;
+            writer.WriteStartElement(prefix, element, Main);
+            writer.WriteAttributeString("r", "id", Relations, relation);
+            writer.WriteEndElement();
+        }
         isDrawn = true;
     }
 

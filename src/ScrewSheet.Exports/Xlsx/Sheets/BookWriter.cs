@@ -8,7 +8,7 @@ using ScrewSheet.Workbooks.Results;
 
 namespace ScrewSheet.Exports.Xlsx.Sheets;
 
-/// <summary>Makes the file: sheets, cells, looks, comments and marks with ClosedXML, then what that has no way to write (<see cref="Completion"/>).</summary>
+/// <summary>Makes the file: sheets, cells, looks and marks with ClosedXML, then what that has no way to write (<see cref="Completion"/>).</summary>
 internal static class BookWriter
 {
     // every formula gets its present value afterwards, and programs work all of them out when they open the file: neither needs an order of calculation.
@@ -38,7 +38,7 @@ internal static class BookWriter
         // without an author the library takes the name of whoever is logged in
         using XLWorkbook book = new() { Author = author, FullCalculationOnLoad = true };
         Looks looks = new();
-        foreach (Page page in pages) SheetWriter.Write(book.AddWorksheet(page.Name), page, looks, author, paper);
+        foreach (Page page in pages) SheetWriter.Write(book.AddWorksheet(page.Name), page, looks, paper);
         book.SaveAs(package, Plainly);
     }
 }

@@ -17,21 +17,18 @@ internal static class SheetWriter
     /// <param name="sheet">Where to.</param>
     /// <param name="page">What it shows.</param>
     /// <param name="looks">The looks of cells.</param>
-    /// <param name="author">Who speaks in the comments.</param>
     /// <param name="paper">What it is printed on.</param>
-    public static void Write(IXLWorksheet sheet, Page page, Looks looks, string author, XLPaperSize paper)
+    public static void Write(IXLWorksheet sheet, Page page, Looks looks, XLPaperSize paper)
     {
         foreach ((int column, double width) in page.Widths) sheet.Column(column).Width = width;
         if (page.FrozenRows > 0) sheet.SheetView.FreezeRows(page.FrozenRows);
         sheet.PageSetup.PaperSize = paper;
         sheet.PageSetup.PagesWide = 1;
-        CommentWriter comments = new(page, author);
         foreach (PageCell shown in page.Cells)
         {
             IXLCell cell = sheet.Cell(shown.At.Row, shown.At.Column);
             Fill(cell, shown);
             looks.Dress(cell, shown);
-            if (shown.Comment is { Length: > 0 } words) comments.Add(cell, words);
             if (shown.Within is not null) Limit(cell, shown.Within.Value);
         }
         Mark(sheet, page, "0", holds: false);

@@ -77,7 +77,5 @@ internal static class PassMenu
     };
 
     /// <summary>True where both names lead to the file of the workbook itself.</summary>
-    private static bool IsOwn(Session session, string path) => session.Path is { } own && FileTrouble.Guard(path, "written", () => File.Exists(path) && File.Exists(own) && Real(path) == Real(own));
-
-    private static string Real(string path) => File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
+    private static bool IsOwn(Session session, string path) => session.Path is { } own && FileTrouble.Guard(path, "written", () => File.Exists(path) && File.Exists(own) && FilePlace.Target(path) == FilePlace.Target(own));
 }

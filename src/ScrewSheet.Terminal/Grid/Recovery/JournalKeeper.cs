@@ -1,3 +1,4 @@
+using ScrewSheet.Terminal.Files;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Workbooks.Format;
 

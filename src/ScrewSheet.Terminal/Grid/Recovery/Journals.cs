@@ -46,10 +46,17 @@ internal sealed class Journals(string folder, IDisk? disk = null, int small = Jo
     public LeftWork? Claim(string id) => Try(() =>
     {
         FileStream held = Lock(id, FileMode.OpenOrCreate, FileOptions.None);
-        // a workbook, its changes and what stands around them
-        if (JournalText.Read(BoundedRead.All(At(id + Ending), 2 * BoundedRead.MostBytes)) is { } read) return new LeftWork(read, held, () => Remove(id));
-        held.Dispose();
-        return null;
+        LeftWork? left = null;
+        try
+        {
+            // a workbook, its changes and what stands around them
+            if (JournalText.Read(BoundedRead.All(At(id + Ending), 2 * BoundedRead.MostBytes)) is { } read) left = new LeftWork(read, held, () => Remove(id));
+        }
+        finally
+        {
+            if (left is null) held.Dispose();
+        }
+        return left;
     }, null);
 
     private string At(string name) => Path.Combine(folder, name);

@@ -50,7 +50,7 @@ public sealed class ComparingTests
     }
 
     [Fact]
-    public void ASheetThatIsNotCalculatedAnew_IsComparedAsItWas()
+    public void WhereNothingChanged_ThatIsSaid()
     {
         using Walk walk = new(Book.Text);
         walk.Command('7').Press(Enter).Settle();

@@ -56,6 +56,7 @@ public sealed class PassingOnTests
     [Fact]
     public void InUsUnits_WhereTheWorkbookIs()
     {
+        // 1000 lbf, exactly: 0.45359237 · 9.80665 · 1000 N (Thompson and Taylor, NIST Special Publication 811, 2008, Appendix B)
         using Walk walk = new("screwsheet 1\nsheet S\nA1 load = 4448.2216152605 N\nA2 twice => load * 2\n");
         walk.Command('1').Settle().Command('6').Type("h").Ctrl('u').Type(walk.At("page.md")).Press(Enter).Settle();
         Assert.Contains("2000 lbf", File.ReadAllText(walk.At("page.md")).Replace('\u00A0', ' '), StringComparison.Ordinal);

@@ -8,9 +8,9 @@ public sealed class ReviewingTests
 {
     private const KeyName Enter = KeyName.Enter;
 
-    private static Walk Marked(string cell = "moment", int width = 120)
+    private static Walk Marked(string cell = "moment")
     {
-        Walk walk = new(Book.Text, width);
+        Walk walk = new(Book.Text, width: 120);
         walk.Go(cell).Command('8').Type("m").Enter("KM").Enter("2026-11-25").Settle();
         return walk;
     }
@@ -24,7 +24,7 @@ public sealed class ReviewingTests
         Assert.Contains("· 1 of 7 reviewed ·", walk.Screen, StringComparison.Ordinal);
         walk.Ctrl('s').Settle();
         Assert.Matches("\nreviewed KM 2026-11-25 [0-9a-f-]+\nB4 Torque moment", walk.Saved);
-        using Session session = new() { Width = 200, Calculator = Composition.Calculator() };
+        using Session session = new() { Width = 200, Calculator = Calculators.OfThread };
         session.Run("check", walk.At("book.screwsheet"));
         Assert.Contains("1 of 7 reviewed.", session.Output, StringComparison.Ordinal);
     }

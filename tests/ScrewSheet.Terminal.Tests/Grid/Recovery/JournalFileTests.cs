@@ -43,6 +43,8 @@ public sealed class JournalFileTests(ITestOutputHelper output) : IDisposable
                     if (!Put(journal, text)) break;
                 }
                 if (!disk.IsCut) break;
+                // only a write can be done in part
+                if (share > 0 && disk.Steps[^1] is not ("write" or "append")) continue;
                 cuts++;
                 JournalRead? read = File.Exists(At) ? JournalText.Read(File.ReadAllBytes(At)) : null;
                 string found = read is null ? "" : Encoding.UTF8.GetString(read.Text);
@@ -56,7 +58,7 @@ public sealed class JournalFileTests(ITestOutputHelper output) : IDisposable
             }
         }
         output.WriteLine($"{cuts} cuts");
-        Assert.True(cuts > 50, $"{cuts} cuts");
+        Assert.True(cuts > 40, $"{cuts} cuts");
     }
 
     [Fact]
