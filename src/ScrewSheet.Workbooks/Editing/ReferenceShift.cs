@@ -44,34 +44,35 @@ public static class ReferenceShift
         if (reference.Target(workbook, from) is not { } target)
             return from != to && reference.Sheet is null && workbook.Find(from)?.Column(reference.Name) is not null ? $"{from}.{reference.Name}" : null;
         if (workbook.Find(target.Sheet) is null) return null;
-        (CellId First, CellId Last)? ends = RunOf(references, i, workbook, from), run = ends is { } both ? runs?.Invoke(both.First, both.Last) : null;
-        // only what has both its corners can shrink to what is left of it
-        CellId? moved = run is { } whole ? (reference.Corner == 1 ? whole.First : whole.Last) : move(target, ends is null ? 0 : reference.Corner);
+        (CellId First, CellId Last)? ends = EndsOf(references, i, workbook, from), run = IsRun(ends) ? runs?.Invoke(ends!.Value.First, ends.Value.Last) : null;
+        // only what has both its corners on one sheet can shrink to what is left of it
+        CellId? moved = run is { } whole ? (reference.Corner == 1 ? whole.First : whole.Last) : move(target, IsRun(ends) ? reference.Corner : 0);
         if (reference.Address is { } address)
         {
-            if (moved is not { } there || run is null && IsTurned(references, i, workbook, from, move)) return Prefix(reference.Sheet) + Relocation.LostName(address);
+            if (moved is not { } there || run is null && ends is { } corners && IsTurned(corners, move)) return Prefix(reference.Sheet) + Relocation.LostName(address);
             return Prefix(reference.Sheet is null && there.Sheet == to ? null : there.Sheet) + there.Address;
         }
         return moved is not { } named || (reference.Sheet ?? from) == from && named.Sheet == to && reference.Sheet is null ? null
             : Prefix(reference.Sheet is null && named.Sheet == to ? null : named.Sheet) + reference.Name;
     }
 
+    private static bool IsRun((CellId First, CellId Last)? ends) => ends is { } both && both.First.Sheet == both.Last.Sheet;
+
     /// <summary>A run nothing is left of: its last corner would come before its first.</summary>
-    private static bool IsTurned(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from, Relocate move)
+    private static bool IsTurned((CellId First, CellId Last) ends, Relocate move)
     {
-        if (RunOf(references, i, workbook, from) is not { } run) return false;
-        CellId? one = move(run.First, 1), last = move(run.Last, 2);
-        return one is { } a && last is { } b && (b.Address.Row < a.Address.Row || b.Address.Column < a.Address.Column);
+        bool run = IsRun(ends);
+        CellId? one = move(ends.First, run ? 1 : 0), last = move(ends.Last, run ? 2 : 0);
+        return one is { } a && last is { } b && a.Sheet == b.Sheet && (b.Address.Row < a.Address.Row || b.Address.Column < a.Address.Column);
     }
 
-    /// <summary>The two corners of the run a reference belongs to, where both are written as addresses of one sheet.</summary>
-    private static (CellId First, CellId Last)? RunOf(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from)
+    /// <summary>The two corners of what a reference belongs to, where both are written as addresses.</summary>
+    private static (CellId First, CellId Last)? EndsOf(ImmutableArray<WrittenReference> references, int i, Workbook workbook, string from)
     {
         if (references[i].Corner == 0) return null;
         int first = references[i].Corner == 1 ? i : i - 1;
         if (first < 0 || first + 1 >= references.Length || (references[first].Corner, references[first + 1].Corner) is not (1, 2) || references[first].Address is null || references[first + 1].Address is null) return null;
-        CellId one = references[first].Target(workbook, from)!.Value, last = references[first + 1].Target(workbook, from)!.Value;
-        return one.Sheet == last.Sheet ? (one, last) : null;
+        return (references[first].Target(workbook, from)!.Value, references[first + 1].Target(workbook, from)!.Value);
     }
 
     private static string Moved(CellAddress address, int columns, int rows)

@@ -90,10 +90,14 @@ internal sealed partial class SlowBook
         if (other is { Address: not null })
         {
             CellId opposite = Target(other.Value, from)!.Value;
-            (CellId First, CellId Last)? ends = reference.Corner == 1 ? run(target, opposite) : run(opposite, target);
-            there = reference.Corner == 1 ? ends?.First : ends?.Last;
+            (CellId First, CellId Last)? ends = opposite.Sheet != target.Sheet ? null : reference.Corner == 1 ? run(target, opposite) : run(opposite, target);
+            there = opposite.Sheet != target.Sheet ? Alone(move(target), move(opposite), reference.Corner) : reference.Corner == 1 ? ends?.First : ends?.Last;
         }
         else there = move(target);
         return there is { } found ? Said(found, found.Address.ToString()) : reference.Prefix + Lost(address);
     }
+
+    /// <summary>Where a corner goes whose other one is on another sheet: by itself, unless both come to one sheet the wrong way round.</summary>
+    private static CellId? Alone(CellId? own, CellId? other, int corner) =>
+        own is { } one && other is { } far && one.Sheet == far.Sheet && (corner == 1 ? Straight(one, far) : Straight(far, one)) is null ? null : own;
 }

@@ -15,7 +15,7 @@ public sealed class FunctionTrialTests
     [Fact]
     public void WhatAFewPointsLetThrough_ManyPointsLetThrough()
     {
-        FunctionTrials few = new(StudyBook.Library), many = new(StudyBook.Library, 4000);
+        FunctionTrials few = new(StudyBook.Library), many = new(StudyBook.Library, 1500);
         Assert.Empty(All.Value.Where(one => few.Suits(one.Call, one.Member, one.Formula) && !many.Suits(one.Call, one.Member, one.Formula)).Select(one => one.Name));
     }
 

@@ -237,7 +237,7 @@ public sealed class ImportTests : IDisposable
         string[] pieces = ["Force [kN]", "Mode", "T1", "Δl / mm", "[", "]", "(kN)", "12,4", "12.4", "-3", "1e9", "1e999", "\"", "\"\"", ";", ";", ",", "\t", "|", "\n", "\n", "\r\n", "\r", " ", "\u00A0", "\uFEFF", "\0", "\u001b[2J", "\u202e", "\\", "//", "x\ny", "sep=;\n", "=> 1", "gives", "é", "力", "𝛼", "A1 = 3"];
         Random random = new(11);
         int taken = 0;
-        for (int i = 0; i < 1500; i++)
+        for (int i = 0; i < 600; i++)
         {
             string csv = string.Concat(Enumerable.Range(0, random.Next(1, 40)).Select(_ => pieces[random.Next(pieces.Length)]));
             int status = Import(csv, random.Next(4) == 0 ? ["--decimal", "comma"] : random.Next(4) == 0 ? ["--header", "2"] : []);
@@ -246,7 +246,7 @@ public sealed class ImportTests : IDisposable
             else Assert.True(Written().StartsWith(Before + "\n\nsheet Tests ", StringComparison.Ordinal), csv);
             if (status < 2) taken++;
         }
-        Assert.InRange(taken, 200, 1300);
+        Assert.InRange(taken, 80, 520);
     }
 
     private int Import(string csv, params string[] more) => Import(Encoding.UTF8.GetBytes(csv), more);

@@ -10,7 +10,7 @@ public sealed class CellResultsTests
     private static readonly Gen<(bool Keep, int Row, bool Build)> Step = Gen.Select(Gen.Bool, Gen.Int[1, 700], Gen.Int[0, 9]).Select((keep, row, build) => (keep, row, build == 0));
 
     [Fact]
-    public void LikeADictionary_WhateverIsSetAndRemoved() => Step.Array[0, 2000].Sample(steps =>
+    public void LikeADictionary_WhateverIsSetAndRemoved() => Step.Array[0, 500].Sample(steps =>
     {
         Dictionary<CellId, CellResult> model = [];
         List<(Dictionary<CellId, CellResult> Expected, CellResults Built)> states = [];
