@@ -97,8 +97,8 @@ internal sealed class PatternCache(SheetScope scope)
             char c = text[i];
             if (c is '"' or '$' or '{' or '#' or (>= FirstSlot and <= LastPrivate) || (c == '=' && i + 1 < text.Length && text[i + 1] == '>')) return -1;
             int end = i + 1;
-            bool word = char.IsLetter(c) || c == '_';
-            if (char.IsAsciiDigit(c)) end = EndOfNumber(text, end);
+            bool word = char.IsLetter(c) || c == '_', digit = char.IsAsciiDigit(c);
+            if (digit) end = EndOfNumber(text, end);
             else if (word) end = afterNumber ? EndOfUnit(text, end) : EndOfWord(text, end);
             if (end < 0) return -1;
             if (word && !afterNumber && before != '.' && CellAddress.TryParse(text.AsSpan(i, end - i), out CellAddress address))
@@ -107,6 +107,7 @@ internal sealed class PatternCache(SheetScope scope)
                 if (slot < 0) return -1;
                 pattern[length++] = (char)(FirstSlot + slot);
             }
+            else if (end == i + 1) pattern[length++] = c;
             else
             {
                 text.AsSpan(i, end - i).CopyTo(pattern.AsSpan(length));
@@ -116,7 +117,7 @@ internal sealed class PatternCache(SheetScope scope)
             if (c is not (' ' or '\t'))
             {
                 before = c;
-                afterNumber = char.IsAsciiDigit(c);
+                afterNumber = digit;
             }
             i = end;
         }

@@ -172,7 +172,7 @@ internal sealed partial class Recalculation
         });
         foreach (Node[] some in nodes.Chunk(ManyResolved.Together))
         {
-            var resolved = many.Of([.. some.Select(node => (node.Id.Sheet, TextOf(node.Cell.Content)))]);
+            var resolved = many.Of([.. some.Select(node => (node.Id, TextOf(node.Cell.Content)))]);
             for (int i = 0; i < some.Length; i++) Place(some[i], resolved[i]);
         }
     }
