@@ -15,7 +15,7 @@ public sealed class FunctionsPage
 
         Everything a cell may call or read, made from the declarations in the code; `screwsheet functions WORD` shows the same facts.
 
-        **Estimates, not permission.** A formula holds inside its assumptions and the range stated beside it. Outside the usual range a function still answers, and the answer carries a caution; outside its limits it refuses. The maker's instructions, local codes and certified practice decide what may be loaded.
+        **Estimates, not permission.** A formula holds inside its assumptions and the range stated beside it. Outside the usual range a function still answers, and the answer carries a caution; outside its limits it refuses. The manufacturer's instructions, local codes and licensed or certified practice decide what may be loaded.
 
         Formulas are over the parameters in coherent SI: N, m, kg, s, Pa, N·m, angles in rad, temperatures in K. `gn` is 9.80665 m/s². In a cell every argument carries its own unit, whichever of its kind it is. Limits and usual ranges are in the unit that stands beside the parameter.
 

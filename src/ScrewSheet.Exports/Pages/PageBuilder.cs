@@ -11,13 +11,6 @@ namespace ScrewSheet.Exports.Pages;
 /// <summary>Puts together what a handout says, in the order its reader needs it.</summary>
 internal sealed class PageBuilder(HandoutRequest request)
 {
-    private static readonly string[] Usual =
-    [
-        "People can be hurt. Every figure here is an estimate that leaves things out: ice, rock, wear, cold, knots. None of them permits anybody to trust an anchor.",
-        "What holds is shown by a test, not by a sheet.",
-        "A value marked as from memory has not been compared with its source: compare it before you use it.",
-    ];
-
     private readonly StepTools tools = request.Tools;
     private readonly Answers answers = new(request.Tools);
     private readonly SourceList sources = new();
@@ -36,7 +29,7 @@ internal sealed class PageBuilder(HandoutRequest request)
             Date = request.Date ?? workbook.Head.Date,
             Blanks = tools.Blanks,
             IsLetter = tools.Units.System == UnitSystem.US,
-            Cautions = [.. Usual],
+            Cautions = StandingCaution.Usual,
             OwnCautions = [.. OwnCautions(workbook).Distinct()],
             About = HeadRemarks.Of(workbook),
             Functions = [.. Functions()],

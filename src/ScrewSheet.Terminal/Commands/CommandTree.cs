@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using ScrewSheet.Exports;
 using ScrewSheet.Terminal.Files;
 
 namespace ScrewSheet.Terminal.Commands;
@@ -15,11 +16,7 @@ internal static class CommandTree
         Verb root = new("screwsheet", "A calculation workbook with units for people who test climbing anchors.")
         {
             Examples = ["screwsheet short-screw.screwsheet", "screwsheet run workbooks/standard-drop.screwsheet", "screwsheet functions fall", "screwsheet run --help"],
-            Cautions =
-            [
-                "People can be hurt. Every figure is an estimate that leaves things out; none of them permits anybody to trust an anchor.",
-                "A value marked as from memory has not been compared with its source: compare it before you use it.",
-            ],
+            Cautions = [.. StandingCaution.Usual],
         };
         root.Arguments.Add(file);
         root.Options.Add(new HelpOption { Action = new VerbHelp(shell.Width), Recursive = true });

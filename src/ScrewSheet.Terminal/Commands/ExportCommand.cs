@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using ScrewSheet.Engine;
+using ScrewSheet.Exports;
 using ScrewSheet.Exports.Csv;
 using ScrewSheet.Exports.Steps;
 using ScrewSheet.Exports.Tables;
@@ -77,7 +78,7 @@ internal static class ExportCommand
             Math = new LibraryMath(calculator, calculation.Workbook.Head.Units),
             Tables = TablesForExport.Of(calculator.Studies, calculation, new UnitChoice(calculation.Workbook.Head.Units, All: false), stop, progress),
             FormatOf = selection.Digits.FormatOf,
-            Warnings = [TextReport.Caution, .. FromMemory.In(selection.Cells).Select(line => $"From memory, not compared with its source: {line}")],
+            Warnings = [.. StandingCaution.Usual, StandingCaution.Sentence, .. FromMemory.In(selection.Cells).Select(line => $"From memory, not compared with its source: {line}")],
         };
     }
 

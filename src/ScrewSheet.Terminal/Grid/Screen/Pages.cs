@@ -1,3 +1,4 @@
+using ScrewSheet.Exports;
 using ScrewSheet.Terminal.Grid.Keys;
 using ScrewSheet.Terminal.Grid.State;
 using ScrewSheet.Terminal.Output;
@@ -7,13 +8,7 @@ namespace ScrewSheet.Terminal.Grid.Screen;
 /// <summary>Pages to read: the help, and what must be known before anything else.</summary>
 internal static class Pages
 {
-    private static readonly string[] Cautions =
-    [
-        "People can be hurt. Every figure here is an estimate that leaves things out; none of them permits anybody to trust an anchor.",
-        "The maker's instructions, local codes and certified practice decide.",
-        "A value marked as from memory has not been compared with its source: compare it before you use it.",
-        TextReport.Caution,
-    ];
+    private static readonly string[] Cautions = [.. StandingCaution.Usual, StandingCaution.Sentence];
 
     private static readonly (string Keys, string What)[] Moving =
     [
