@@ -23,18 +23,13 @@ internal static class ColumnMoves
 
     private static string Replaced(string line, Range piece, string text) => string.Concat(line.AsSpan(0, piece.Start.Value), text, line.AsSpan(piece.End.Value));
 
-    /// <summary>Where the column's cells go together; where they part, or there are none, where its empty places go.</summary>
+    /// <summary>Where the column's cells go together; where they part, or there are none, where its empty places go; where those part as well, it stays. Null where none of it is left.</summary>
     private static int? Target(Sheet sheet, int column, Relocate move)
     {
-        int? Of(IEnumerable<CellAddress> places, out bool apart)
-        {
-            int[] targets = [.. places.Select(place => move(new CellId(sheet.Name, place), 0)).Where(to => to?.Sheet == sheet.Name).Select(to => to!.Value.Address.Column).Distinct()];
-            apart = targets.Length > 1;
-            return targets.Length == 1 ? targets[0] : null;
-        }
+        int[] Of(IEnumerable<CellAddress> places) =>
+            [.. places.Select(place => move(new CellId(sheet.Name, place), 0)).Where(to => to?.Sheet == sheet.Name).Select(to => to!.Value.Address.Column).Distinct()];
 
-        int? cells = Of(sheet.Cells.Keys.Where(address => address.Column == column), out bool parted);
-        if (cells is not null) return cells;
-        return Of(Probes.Select(row => new CellAddress(column, row)), out _) ?? (parted ? column : null);
+        if (Of(sheet.Cells.Keys.Where(address => address.Column == column)) is [var together]) return together;
+        return Of(Probes.Select(row => new CellAddress(column, row))) switch { [] => null, [var there] => there, _ => column };
     }
 }

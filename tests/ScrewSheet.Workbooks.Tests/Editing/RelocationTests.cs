@@ -81,6 +81,20 @@ public sealed class RelocationTests
         Assert.Contains($"A9 => {after.Replace("B9", "A9", StringComparison.Ordinal)}\n", Text(RowsAndColumns.RemoveColumns(workbook, "S", 1, 1)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("", 1, 3, "C")]
+    [InlineData("C9 = 1 kN\n", 1, 3, "C")]
+    [InlineData("C2 = 1 kN\n", 1, 3, "F")]
+    [InlineData("C2 = 1 kN\nC9 = 2 kN\n", 1, 3, "C")]
+    [InlineData("", 1, CellAddress.LastRow, "F")]
+    [InlineData("", CellAddress.LastRow / 2, CellAddress.LastRow, "C")]
+    public void AColumnByName_IsNeverLost_WhereABlockOverItMoves(string cells, int first, int last, string column)
+    {
+        Workbook workbook = Read($"screwsheet 1\n\nsheet S\ncolumn C loads [kN]\nA1 = 1\n{cells}");
+        Workbook moved = Relocation.Apply(workbook, (id, _) => id.Address is { Column: >= 2 and <= 4 } at && at.Row >= first && at.Row <= last ? id with { Address = at with { Column = at.Column + 3 } } : id);
+        Assert.Contains($"column {column} loads [kN]\n", Text(moved), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Columns_CarryTheirWidths()
     {
