@@ -28,15 +28,12 @@ internal static class RefusedWords
         "using", "virtual", "void", "volatile", "while",
     ];
 
-    /// <summary>The words that are the language's own and no names: <c>switch with when true false</c>.</summary>
-    public static bool IsOwn(string word) => word is "switch" or "with" or "when" or "true" or "false";
-
     /// <summary>True for <c>switch with when</c>, which stand between operands.</summary>
     public static bool IsOwnOperator(Workbooks.Lexing.Token token) => token is { Kind: Workbooks.Lexing.TokenKind.Word, Text: "switch" or "with" or "when" };
 
     /// <summary>True for a word that no cell may use or be named.</summary>
     public static bool Contains(string word) => Remedies.ContainsKey(word) || OtherKeywords.Contains(word);
 
-    /// <summary>What to do instead.</summary>
-    public static string Remedy(string word) => Remedies.GetValueOrDefault(word) ?? (OtherKeywords.Contains(word) ? NoStatements : "");
+    /// <summary>What to do instead of writing a refused word.</summary>
+    public static string Remedy(string word) => Remedies.GetValueOrDefault(word, NoStatements);
 }

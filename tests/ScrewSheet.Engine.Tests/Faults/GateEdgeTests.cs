@@ -40,6 +40,37 @@ public sealed class GateEdgeTests
             Assert.True(cell.Fault is { CompilerId: null }, $"{text}: {cell.Fault?.Sentence} {cell.Fault?.CompilerId}");
     }
 
+    /// <summary>A fault names the sort it is and the very letters it is about.</summary>
+    [Theory]
+    [InlineData("2 + 1/2 kN", 6206, "1/2 kN")]
+    [InlineData("A1 m", 6207, "m")]
+    [InlineData("(A1) m", 6208, "m")]
+    [InlineData("(A1) 5", 6207, "5")]
+    [InlineData("1,5", 6210, ",")]
+    [InlineData("1, A1", Refused, ",")]
+    [InlineData("1,", Refused, ",")]
+    [InlineData("A1, 5", Refused, ",")]
+    [InlineData("2 * new", Refused, "new")]
+    public void AFault_StandsWhereItBelongs(string text, int code, string at)
+    {
+        Fault fault = Book.Eval(text, "A1 = 2").Fault!;
+        Assert.Equal(code, fault.Code);
+        const int begin = 7; // Z9 => comes before
+        Assert.Equal((text.LastIndexOf(at, StringComparison.Ordinal) + begin, at.Length), (fault.Place!.Value.Column, fault.Place.Value.Length));
+    }
+
+    [Theory]
+    [InlineData("\"new\"")]
+    [InlineData("$\"{A1} new\"")]
+    public void ARefusedWord_IsFineAsAText(string text) => Assert.Null(Book.Eval(text, "A1 = 2").Fault);
+
+    [Fact]
+    public void OnlyABracketWithoutItsEnd_MayGoOn()
+    {
+        foreach (string open in (string[])["(1 + 2", "Math.Min(1, (2)", "A1 switch { > 1 => 2"]) Assert.True(Book.Eval(open, "A1 = 2").Fault is { Code: 6201, IsOpen: true }, open);
+        foreach (string shut in (string[])["1 + 2)", "(1 }", "(1) 2", "(A1) m"]) Assert.True(Book.Eval(shut, "A1 = 2").Fault is { IsOpen: false }, shut);
+    }
+
     /// <summary>64 levels pass and no more, whatever they are made of: brackets, signs before a value, questions, or all of them (the limit stands in docs/diagnostics.md under 6103).</summary>
     [Theory]
     [InlineData("(", "1", ")", 64)]
