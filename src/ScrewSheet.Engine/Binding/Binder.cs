@@ -18,6 +18,8 @@ internal sealed class Binder(FunctionLibrary library)
 
     private const int LeastCost = 100, ErrorCost = 500;
 
+    private static readonly Fault TooMany = BindingFaults.TooManyShapes();
+
     private readonly CompilerDoor door = new(library);
     private readonly Dictionary<(string Key, TypeList Slots), Shape> known = [];
     private int generation;
@@ -54,7 +56,7 @@ internal sealed class Binder(FunctionLibrary library)
             toBind.Add((expression, slots));
         }
         for (int from = 0; from < toBind.Count; from += PerTree) BindTogether(toBind.GetRange(from, Math.Min(PerTree, toBind.Count - from)), own);
-        return [.. wanted.Select(item => known.GetValueOrDefault(KeyOf(item.Expression, item.Slots)) ?? new Shape { Origin = item.Expression, Fault = BindingFaults.TooManyShapes() })];
+        return [.. wanted.Select(item => known.GetValueOrDefault(KeyOf(item.Expression, item.Slots)) ?? new Shape { Origin = item.Expression, Fault = TooMany })];
     }
 
     private bool MayBind(ResolvedExpression expression)

@@ -173,7 +173,12 @@ internal sealed partial class Recalculation
         foreach (Node[] some in nodes.Chunk(ManyResolved.Together))
         {
             var resolved = many.Of([.. some.Select(node => (node.Id, TextOf(node.Cell.Content)))]);
-            for (int i = 0; i < some.Length; i++) Place(some[i], resolved[i]);
+            for (int i = 0; i < some.Length; i++)
+            {
+                Place(some[i], resolved[i]);
+                // half a million expressions do not wait for the compiler with all their tokens
+                if (nodes.Length > ManyResolved.Together) some[i].Expression?.Family.LetTokensGo();
+            }
         }
     }
 
