@@ -58,7 +58,7 @@ internal sealed partial class SlowBook
         int Of(CellAddress address) => rows ? address.Row : address.Column;
         CellId? Cell(CellId id) => id.Sheet != sheet ? id : To(Of(id.Address)) is { } line ? id with { Address = With(id.Address, line) } : null;
         (CellId, CellId)? Run(CellId first, CellId last) => first.Sheet != sheet ? (first, last)
-            : ends(Of(first.Address), Of(last.Address)) is { } kept ? (first with { Address = With(first.Address, To(kept.First)!.Value) }, last with { Address = With(last.Address, To(kept.Last)!.Value) }) : null;
+            : Straight(first, last) is not null && ends(Of(first.Address), Of(last.Address)) is { } kept ? (first with { Address = With(first.Address, To(kept.First)!.Value) }, last with { Address = With(last.Address, To(kept.Last)!.Value) }) : null;
         Relocate(Cell, Run);
         if (!rows) Columns = Columns.Where(column => column.Key.Sheet != sheet || To(column.Value) is not null).ToDictionary(column => column.Key, column => column.Key.Sheet == sheet ? To(column.Value)!.Value : column.Value);
     }

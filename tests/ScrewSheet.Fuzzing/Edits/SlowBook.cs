@@ -91,7 +91,7 @@ internal sealed partial class SlowBook
         return other.Columns.Count == Columns.Count ? null : "there is a column too many";
     }
 
-    /// <summary>A run that has lost one corner, or has its corners on two sheets, is in fault until it is typed anew; where its corners go is of no interest, and is taken over.</summary>
+    /// <summary>A run that has lost one corner, has its corners on two sheets, or the last before the first, is in fault until it is typed anew; where its corners go is of no interest, and is taken over.</summary>
     public void TakeHalfRuns(Workbook workbook)
     {
         foreach ((CellId id, SlowCell cell) in Cells.ToList())
@@ -104,10 +104,17 @@ internal sealed partial class SlowBook
 
     private static bool IsLost(string text) => text.Contains("lost_", StringComparison.Ordinal);
 
+    /// <summary>True where a run has lost a corner, has its corners on two sheets, or the last before the first.</summary>
     private bool IsHalfRun(CellId id, string text)
     {
         List<SlowReference> all = SlowText.References(text, Sheets);
-        return Enumerable.Range(0, all.Count).Any(i => all[i].Corner == 1 && i + 1 < all.Count && ((all[i].Address is null) != (all[i + 1].Address is null) || (all[i].Sheet ?? id.Sheet) != (all[i + 1].Sheet ?? id.Sheet)));
+        return Enumerable.Range(0, all.Count).Any(i => all[i].Corner == 1 && i + 1 < all.Count && IsHalf(all[i], all[i + 1], id.Sheet));
+    }
+
+    private static bool IsHalf(SlowReference first, SlowReference last, string from)
+    {
+        if ((first.Sheet ?? from) != (last.Sheet ?? from)) return true;
+        return first.Address is { } one && last.Address is { } other ? other.Row < one.Row || other.Column < one.Column : first.Address is null != last.Address is null;
     }
 
     /// <summary>The address as a name that no cell has.</summary>
