@@ -29,13 +29,16 @@ public sealed class ShapeTests
     }
 
     [Fact]
-    public void ANameIsShownBesideItsValue_WhereItHasRoom()
+    public void ANameIsShownBesideItsValue_AsFarAsItHasRoom()
     {
         using Walk walk = new(Book.Text);
         Assert.Contains("›peak  8.5 kN", Line(walk, 3), StringComparison.Ordinal);
         Assert.Contains("✓holds strong", Line(walk, 6), StringComparison.Ordinal);
         walk.Go("B2").Command('-');
-        Assert.Contains("›     40 mm", Line(walk, 4), StringComparison.Ordinal);
+        Assert.Contains("›exp… 40 mm", Line(walk, 4), StringComparison.Ordinal);
+        walk.Command('-');
+        Assert.Contains("›   40 mm", Line(walk, 4), StringComparison.Ordinal);
+        walk.Command('+');
         Assert.Contains("›peak  8.5 kN", walk.Command('+').Screen, StringComparison.Ordinal);
     }
 

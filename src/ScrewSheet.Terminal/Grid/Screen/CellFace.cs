@@ -17,11 +17,13 @@ namespace ScrewSheet.Terminal.Grid.Screen;
 /// <param name="IsFigure">True where the text is a figure: at the right, never cut.</param>
 internal readonly record struct CellFace(char Mark, string Text, string Unit, Ink Ink, bool IsFigure)
 {
-    /// <summary>The cell's name, by which others call it; shown where it has room beside the value. Empty where it has none.</summary>
+    /// <summary>The cell's name, by which others call it; shown as far as it has room beside the value. Empty where it has none.</summary>
     public string Name { get; init; } = "";
 
     /// <summary>What stands behind it: a blank, or that somebody reviewed it.</summary>
     public char Behind { get; init; } = ' ';
+
+    private const int LeastName = 4;
 
     /// <summary>Before a given.</summary>
     public const char GivenMark = '›';
@@ -107,21 +109,24 @@ internal readonly record struct CellFace(char Mark, string Text, string Unit, In
         line.Add(first, over ?? Ink).Add(whole[first.Length..], Ink);
     }
 
+    /// <summary>The name, or what there is room for beside a figure: its beginning, where that says more than a letter or two.</summary>
+    private string NameIn(int room) => DisplayWidth.Of(Name) <= room ? Name : IsFigure && room >= LeastName ? Fit.Cut(Name, room) : "";
+
     /// <summary>In so many columns, the last of them blank.</summary>
     public void Put(LineBuilder line, int width, Ink? over)
     {
         int room = width - 2;
         string joined = Unit.Length == 0 ? Text : $"{Text} {Unit}";
         line.Add(Mark.ToString(), over ?? Ink);
-        int free = room - DisplayWidth.Of(joined) - 1, named = DisplayWidth.Of(Name);
-        bool isNamed = named > 0 && named <= free;
-        if (!IsFigure && isNamed) line.Add(Fit.Left(Text, room - named), over ?? Ink).Add(Name, over ?? Ink.Faint);
+        string name = NameIn(room - DisplayWidth.Of(joined) - 1);
+        int named = DisplayWidth.Of(name);
+        if (!IsFigure && named > 0) line.Add(Fit.Left(Text, room - named), over ?? Ink).Add(name, over ?? Ink.Faint);
         else if (!IsFigure) line.Add(Fit.Left(Text, room), over ?? Ink);
         else if (DisplayWidth.Of(joined) > room) line.Add(Fit.Figure("…", room), over ?? Ink);
         else
         {
-            if (isNamed) line.Add(Name, over ?? Ink.Faint);
-            line.Add(DisplayWidth.PadLeft(Text, room - (isNamed ? named : 0) - (joined.Length - Text.Length)), over ?? Ink);
+            if (named > 0) line.Add(name, over ?? Ink.Faint);
+            line.Add(DisplayWidth.PadLeft(Text, room - named - (joined.Length - Text.Length)), over ?? Ink);
             if (Unit.Length > 0) line.Add(" " + Unit, over ?? Ink.Faint);
         }
         line.Add(Behind.ToString(), over is Ink.Selected ? Ink.Selected : Behind switch { FallenMark => Ink.Careful, ReviewedMark => Ink.Good, _ => Ink.Plain });
