@@ -82,6 +82,9 @@ internal sealed class CellGraph
         runs.CopyReaders(spot.Id, list);
     }
 
+    /// <summary>Adds the runs a place is within to a list.</summary>
+    public void CopyRuns(Spot spot, List<ReadRun> list) => runs.CopyRuns(spot.Id, list);
+
     /// <summary>True where all different runs of the workbook would span more cells than they may, with these.</summary>
     public bool SpansTooMuch(IEnumerable<Reference> more) => runs.Spanned + more.OfType<Reference.ToRun>().Sum(runs.Added) > RunIndex.MostSpanned;
 

@@ -32,34 +32,57 @@ internal sealed class Order
     {
         List<Node> affected = Affected(graph, seeds, number);
         Order order = new(graph, []);
-        List<Node> level = [.. affected.Where(node => node.Waiting == 0)], readers = [];
+        List<Node> level = [.. affected.Where(node => node.Waiting == 0)];
         int placed = 0;
         while (level.Count > 0)
         {
             order.Levels.Add(level);
             placed += level.Count;
-            List<Node> next = [];
-            foreach (Node node in level)
-            {
-                readers.Clear();
-                graph.CopyReaders(node.Spot, readers);
-                foreach (Node reader in readers)
-                    if (--reader.Waiting == 0) next.Add(reader);
-            }
-            level = next;
+            level = Next(graph, level);
         }
         return placed == affected.Count ? order : WithCircles(graph, affected);
     }
 
-    /// <summary>The seeds and all that depends on them; each knows for how many of them it waits.</summary>
+    /// <summary>The cells that wait for nothing once those of a level are placed.</summary>
+    private static List<Node> Next(CellGraph graph, List<Node> level)
+    {
+        List<Node> next = [], readers = [];
+        List<ReadRun> runs = [];
+        foreach (Node node in level)
+        {
+            readers.Clear();
+            runs.Clear();
+            node.Spot.CopyTo(readers);
+            graph.CopyRuns(node.Spot, runs);
+            foreach (ReadRun run in runs)
+                if (--run.Waiting == 0) readers.AddRange(run.Readers);
+            foreach (Node reader in readers)
+                if (--reader.Waiting == 0) next.Add(reader);
+        }
+        return next;
+    }
+
+    /// <summary>The seeds and all that depends on them; each knows for how many of them it waits, a run counting as one however many of its cells are among them.</summary>
     private static List<Node> Affected(CellGraph graph, IReadOnlyList<Node> seeds, int number)
     {
         List<Node> affected = [], readers = [];
+        List<ReadRun> runs = [];
         foreach (Node seed in seeds) Count(seed, 0);
         for (int i = 0; i < affected.Count; i++)
         {
             readers.Clear();
-            graph.CopyReaders(affected[i].Spot, readers);
+            runs.Clear();
+            affected[i].Spot.CopyTo(readers);
+            graph.CopyRuns(affected[i].Spot, runs);
+            foreach (ReadRun run in runs)
+            {
+                if (run.Counted != number)
+                {
+                    (run.Counted, run.Waiting) = (number, 0);
+                    readers.AddRange(run.Readers);
+                }
+                run.Waiting++;
+            }
             foreach (Node reader in readers) Count(reader, 1);
         }
         return affected;

@@ -52,6 +52,14 @@ internal sealed class RunIndex
     /// <summary>Adds the cells that read a place within a run; a cell that reads it in two runs is added twice.</summary>
     public void CopyReaders(CellId cell, List<Node> list)
     {
+        List<ReadRun> runs = [];
+        CopyRuns(cell, runs);
+        foreach (ReadRun read in runs) list.AddRange(read.Readers);
+    }
+
+    /// <summary>Adds the runs a place is within to a list.</summary>
+    public void CopyRuns(CellId cell, List<ReadRun> list)
+    {
         if (known.Count == 0) return;
         if (columns.TryGetValue((cell.Sheet, cell.Address.Column), out List<ReadRun>? whole)) Copy(whole);
         if (blocks.TryGetValue((cell.Sheet, cell.Address.Column >> ColumnBits, cell.Address.Row >> RowBits), out List<ReadRun>? near)) Copy(near);
@@ -59,7 +67,7 @@ internal sealed class RunIndex
         void Copy(List<ReadRun> runs)
         {
             foreach (ReadRun read in runs)
-                if (read.Run.Contains(cell)) list.AddRange(read.Readers);
+                if (read.Run.Contains(cell)) list.Add(read);
         }
     }
 
@@ -81,12 +89,20 @@ internal sealed class RunIndex
         if (!lists.TryGetValue(key, out List<ReadRun>? list)) lists.Add(key, list = []);
         return list;
     }
+}
 
-    /// <summary>A run and who reads it.</summary>
-    private sealed class ReadRun(Reference.ToRun run)
-    {
-        public Reference.ToRun Run { get; } = run;
+/// <summary>A run and who reads it.</summary>
+internal sealed class ReadRun(Reference.ToRun run)
+{
+    /// <summary>The run.</summary>
+    public Reference.ToRun Run { get; } = run;
 
-        public HashSet<Node> Readers { get; } = new(ReferenceEqualityComparer.Instance);
-    }
+    /// <summary>Its readers.</summary>
+    public HashSet<Node> Readers { get; } = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>The order that last counted <see cref="Waiting"/>.</summary>
+    public int Counted { get; set; }
+
+    /// <summary>While cells are put in order: how many of those inside are not placed yet.</summary>
+    public int Waiting { get; set; }
 }
