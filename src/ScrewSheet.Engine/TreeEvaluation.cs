@@ -63,7 +63,7 @@ public sealed class TreeEvaluation(FunctionLibrary library, UnitSystem units, Ca
     /// <summary>The fault of a cell that waits for another one.</summary>
     public static Fault Waits(string cell, string cause) => EvaluationFaults.Waits(cell) with { Cause = cause };
 
-    private Fault Placed(BoundExpression tree, Frame frame, Fault fault) => fault.Kind == FaultKind.Budget ? fault : DeepStack.Run(() => FaultPlace.Find(tree, frame, codes, fault));
+    private Fault Placed(BoundExpression tree, Frame frame, Fault fault) => DeepStack.Run(() => FaultPlace.Find(tree, frame, codes, fault));
 
     private Func<Frame, CellValue> Code(BoundExpression tree)
     {

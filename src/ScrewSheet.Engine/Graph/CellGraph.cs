@@ -70,20 +70,21 @@ internal sealed class CellGraph
     /// <summary>The cells that read this one, there or not; a cell that reads it twice stands there twice.</summary>
     public List<Node> Readers(CellId id)
     {
+        if (!spots.TryGetValue(id, out Spot? spot)) return [];
         List<Node> readers = [];
-        if (spots.TryGetValue(id, out Spot? spot)) CopyReaders(spot, readers);
-        return readers;
+        List<ReadRun> within = [];
+        Around(spot, readers, within);
+        return [.. readers, .. within.SelectMany(run => run.Readers)];
     }
 
-    /// <summary>Adds the cells that read this place to a list.</summary>
-    public void CopyReaders(Spot spot, List<Node> list)
+    /// <summary>Fills one list with the cells that read a place itself, another with the runs it is within.</summary>
+    public void Around(Spot spot, List<Node> readers, List<ReadRun> within)
     {
-        spot.CopyTo(list);
-        runs.CopyReaders(spot.Id, list);
+        readers.Clear();
+        within.Clear();
+        spot.CopyTo(readers);
+        runs.CopyRuns(spot.Id, within);
     }
-
-    /// <summary>Adds the runs a place is within to a list.</summary>
-    public void CopyRuns(Spot spot, List<ReadRun> list) => runs.CopyRuns(spot.Id, list);
 
     /// <summary>True where all different runs of the workbook would span more cells than they may, with these.</summary>
     public bool SpansTooMuch(IEnumerable<Reference> more) => runs.Spanned + more.OfType<Reference.ToRun>().Sum(runs.Added) > RunIndex.MostSpanned;

@@ -50,10 +50,7 @@ internal sealed class Order
         List<ReadRun> runs = [];
         foreach (Node node in level)
         {
-            readers.Clear();
-            runs.Clear();
-            node.Spot.CopyTo(readers);
-            graph.CopyRuns(node.Spot, runs);
+            graph.Around(node.Spot, readers, runs);
             foreach (ReadRun run in runs)
                 if (--run.Waiting == 0) readers.AddRange(run.Readers);
             foreach (Node reader in readers)
@@ -70,10 +67,7 @@ internal sealed class Order
         foreach (Node seed in seeds) Count(seed, 0);
         for (int i = 0; i < affected.Count; i++)
         {
-            readers.Clear();
-            runs.Clear();
-            affected[i].Spot.CopyTo(readers);
-            graph.CopyRuns(affected[i].Spot, runs);
+            graph.Around(affected[i].Spot, readers, runs);
             foreach (ReadRun run in runs)
             {
                 if (run.Counted != number)

@@ -113,8 +113,7 @@ internal sealed partial class Recalculation
         }
     }
 
-    /// <summary>The fault at the innermost part that fails. Where a budget is spent, none is looked for: that would spend it again for each part.</summary>
-    private Fault Located(Node node, Frame frame, Fault fault) => fault.Kind == FaultKind.Budget ? fault :
+    private Fault Located(Node node, Frame frame, Fault fault) =>
         InFile(node, node.Shape!.In(node.Expression!, DeepStack.Run(() => FaultPlace.Find(node.Shape.Tree!, frame, codes, fault))));
 
     private CellResult OfLiteral(Node node, Literal literal)

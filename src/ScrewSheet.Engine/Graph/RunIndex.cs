@@ -49,14 +49,6 @@ internal sealed class RunIndex
     /// <summary>True where that cell reads the run.</summary>
     public bool Has(Reference.ToRun run, Node reader) => known.TryGetValue(run, out ReadRun? read) && read.Readers.Contains(reader);
 
-    /// <summary>Adds the cells that read a place within a run; a cell that reads it in two runs is added twice.</summary>
-    public void CopyReaders(CellId cell, List<Node> list)
-    {
-        List<ReadRun> runs = [];
-        CopyRuns(cell, runs);
-        foreach (ReadRun read in runs) list.AddRange(read.Readers);
-    }
-
     /// <summary>Adds the runs a place is within to a list.</summary>
     public void CopyRuns(CellId cell, List<ReadRun> list)
     {

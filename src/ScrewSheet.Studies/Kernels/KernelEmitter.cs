@@ -36,7 +36,7 @@ internal sealed partial class KernelEmitter : BoundVisitor<Emitted>
         // a cell that is only another one has that one's local, and is looked at in its place
         Expression local = code.Local(value.Code);
         if (!IsNumeric(tree.Type)) return new Emitted(local);
-        if (local is ParameterExpression && !open.Contains(local)) open.Add(local);
+        if (local is ParameterExpression) open.Add(local);
         return new Emitted(local, null, IsPending: true);
     }
 
